@@ -1,0 +1,3 @@
+module aligner
+
+go 1.26

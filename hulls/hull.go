@@ -1,0 +1,161 @@
+package hulls
+
+// This file holds the hull itself: plain data, field for key as in the hull
+// file. A zero value is not a hull; read one, or copy a built-in one.
+
+// FormatHull is the value of a hull file's "format" key.
+const FormatHull = "hull/1"
+
+// Layout says how the engine stands to the shaft. It chooses words and
+// pictures only: the mechanics follow from positions and the down angle.
+type Layout string
+
+// The layouts a hull file may name.
+const (
+	InLine    Layout = "in-line"
+	DownAngle Layout = "down-angle"
+	VDrive    Layout = "v-drive"
+)
+
+// MountKind tells rubber from solid feet.
+type MountKind string
+
+// Rubber is bonded and carries tension; a solid foot on shims is one-sided.
+const (
+	Rubber MountKind = "rubber"
+	Solid  MountKind = "solid"
+)
+
+// Reach says how hard a mount is to get at.
+type Reach string
+
+// How a mechanic gets at a mount.
+const (
+	Open    Reach = "open"
+	Awkward Reach = "awkward"
+	Blind   Reach = "blind"
+)
+
+// Hull is one boat's drive line.
+type Hull struct {
+	Name           string
+	HIN            string // hull identification number, may be empty
+	OwnerReference string
+	Layout         Layout
+
+	ShaftAngleDeg    float64 // rise of the shaft line going forward
+	ShaftSpeedMaxRPM float64 // 0: not stated
+
+	Engine      Engine
+	Mounts      []Mount
+	Coupling    Coupling
+	Shaft       Shaft
+	Bearings    []Bearing // in the file's order
+	Log         Log
+	StuffingBox *StuffingBox // nil: none
+	Propeller   Propeller
+
+	// Tolerance maps a JSON pointer into the hull file to the plus-or-minus of
+	// the number it points at, in that number's own unit.
+	Tolerance map[string]float64
+	Look      Look
+}
+
+// Engine is the rigid body on the mounts: engine, gearbox and its flange.
+type Engine struct {
+	MassKg         float64
+	CentreOfMassMM [3]float64 // in E
+	DownAngleDeg   float64
+}
+
+// Mount is one foot of the engine with its adjuster.
+type Mount struct {
+	Name            string
+	AtMM            [3]float64 // in E, where the springs act on the engine
+	Kind            MountKind
+	Thread          string  // designation of the adjuster's thread; "" for solid feet
+	ThreadPitchMM   float64 // 0 for solid feet
+	ShimStepMM      float64 // 0 for rubber
+	StiffnessNPerMM Stiffness
+	NutRangeMM      [2]float64 // lift left, down (negative) and up, from the drawn height
+	SlideRangeMM    [2]float64 // slide left, to starboard (negative) and to port
+	Reach           Reach
+}
+
+// Stiffness of a mount along its adjuster (z_E), along the bed (x_E) and
+// athwart (y_E).
+type Stiffness struct {
+	Along, ForeAft, Athwart float64
+}
+
+// LiftPerStepMM is the lift of one step of the adjuster: a flat (a sixth of a
+// turn) of the nut, or one shim.
+func (m Mount) LiftPerStepMM() float64 {
+	if m.Kind == Solid {
+		return m.ShimStepMM
+	}
+	return m.ThreadPitchMM / 6
+}
+
+// Coupling is the pair of faces and the half that rides on the shaft.
+type Coupling struct {
+	OuterDiameterMM   float64
+	PilotDiameterMM   float64 // 0: no pilot
+	ShaftHalfMassKg   float64
+	ShaftHalfLengthMM float64
+	Bolts             Bolts
+}
+
+// HasPilot reports whether a pilot can carry the shaft's end (held "seated").
+func (c Coupling) HasPilot() bool { return c.PilotDiameterMM > 0 }
+
+// Bolts of the coupling.
+type Bolts struct {
+	Count  int
+	Thread string
+	Grade  string
+}
+
+// Shaft from the shaft-side face (x = 0) to its aft end.
+type Shaft struct {
+	DiameterMM float64
+	LengthMM   float64
+	Material   string // UNS number, e.g. "UNS S20910"
+	Condition  string // "": the first condition known for that number
+}
+
+// Bearing carries the shaft with a clearance.
+type Bearing struct {
+	Name                  string
+	AtMM                  float64 // x of its middle in S
+	LengthMM              float64
+	RadialStiffnessNPerMM float64 // of the whole length
+	DiametralClearanceMM  float64
+	OffsetMM              [2]float64 // [y, z] of its axis in S
+}
+
+// Log is the tube through the hull round the shaft.
+type Log struct {
+	AtMM, LengthMM, BoreMM float64
+	OffsetMM               [2]float64
+}
+
+// StuffingBox is a mass on a soft hose: a spring without clearance at one
+// point.
+type StuffingBox struct {
+	AtMM, MassKg, RadialStiffnessNPerMM float64
+	OffsetMM                            [2]float64
+}
+
+// Propeller at the aft end.
+type Propeller struct {
+	MassKg, AtMM, DiameterMM float64
+	DensityKgM3              float64
+}
+
+// Look is what only the picture needs.
+type Look struct {
+	Engine      string // "petrol-v", "in-line-diesel", "small-auxiliary"; "": chosen by mass
+	HullSection string // "round", "vee", "flat"; "": round
+	Hose        string // "plain", "bellows"; "": plain
+}
