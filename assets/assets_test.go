@@ -1,0 +1,54 @@
+package assets
+
+import (
+	"io/fs"
+	"strings"
+	"testing"
+)
+
+func TestHullNamesAndFilesAgree(t *testing.T) {
+	found, err := fs.Glob(files, "hulls/*"+HullExt)
+	if err != nil {
+		t.Fatal(err)
+	}
+	if len(found) != len(HullNames()) {
+		t.Errorf("%d files for %d names: %v", len(found), len(HullNames()), found)
+	}
+	if HullNames()[0] != "Eider" {
+		t.Errorf("the first hull is %s; Eider opens first", HullNames()[0])
+	}
+	for _, name := range HullNames() {
+		for _, spelling := range []string{name, strings.ToLower(name), strings.ToUpper(name), name + HullExt, strings.ToLower(name) + HullExt} {
+			data, ok := Hull(spelling)
+			if !ok || !strings.Contains(string(data), `"name": "`+name+`"`) {
+				t.Errorf("Hull(%q): found %v, or not the hull of that name", spelling, ok)
+			}
+		}
+	}
+}
+
+func TestHullUnknown(t *testing.T) {
+	for _, name := range []string{"", "heron", "eider.json", "../assets", HullExt} {
+		if _, ok := Hull(name); ok {
+			t.Errorf("Hull(%q) found something", name)
+		}
+	}
+}
+
+func TestHullNamesIsACopy(t *testing.T) {
+	HullNames()[0] = "changed"
+	if HullNames()[0] == "changed" {
+		t.Error("a caller can change the list")
+	}
+}
+
+func TestSchema(t *testing.T) {
+	if data, ok := Schema("hull/1"); !ok || !strings.Contains(string(data), "2020-12") {
+		t.Error("no schema of hull/1")
+	}
+	for _, name := range []string{"", "hull/2", "../hulls/eider"} {
+		if _, ok := Schema(name); ok {
+			t.Errorf("Schema(%q) found something", name)
+		}
+	}
+}

@@ -1,0 +1,180 @@
+package hulls
+
+// This file judges a hull as a whole: what is impossible is refused, what is
+// improbable is doubted, each by name with its limit and a mend. The limits
+// themselves stand beside the parts they belong to, in validate_*.go.
+//
+// Where a limit has a source it is named there; the others are common
+// practice, no source, set wide enough for any boat a mechanic would meet.
+
+import (
+	"fmt"
+	"math"
+	"regexp"
+	"strings"
+	"unicode"
+	"unicode/utf8"
+)
+
+// Validate looks a hull over. Places in the report are paths in the hull file
+// (mounts[1].thread_pitch_mm), without file and line.
+func Validate(h Hull) Report {
+	c := &checker{h: &h}
+	c.identity()
+	c.engine()
+	c.mounts()
+	c.coupling()
+	c.shaft()
+	c.bearings()
+	c.log()
+	c.stuffingBox()
+	c.propeller()
+	c.tolerance()
+	c.look()
+	if len(c.report.Refusals) == 0 {
+		// Odd proportions are worth telling only of a possible hull.
+		c.footprint()
+		c.layout()
+		c.spans()
+		c.whirl()
+	}
+	return c.report
+}
+
+// checker collects what is found.
+type checker struct {
+	h      *Hull
+	report Report
+}
+
+func (c *checker) refuse(place, value, limit, mend string) {
+	c.report.Refusals = append(c.report.Refusals, Fault{Place: place, Value: value, Limit: limit, Mend: mend})
+}
+
+func (c *checker) doubt(place, value, limit, mend string) {
+	c.report.Doubts = append(c.report.Doubts, Fault{Place: place, Value: value, Limit: limit, Mend: mend})
+}
+
+// window says which values of a number are possible and which are usual.
+type window struct {
+	least, most float64 // refused outside
+	low, high   float64 // doubted outside
+	unit        string
+}
+
+// within holds a number against its window. NaN is outside every window.
+func (c *checker) within(place string, v float64, w window) bool {
+	switch {
+	case !(v >= w.least && v <= w.most):
+		c.refuse(place, with(v, w.unit), fmt.Sprintf("%s to %s", plain(w.least), with(w.most, w.unit)), "correct the number or its unit")
+		return false
+	case v < w.low || v > w.high:
+		c.doubt(place, with(v, w.unit), fmt.Sprintf("%s to %s as a rule", plain(w.low), with(w.high, w.unit)), "measure again; keep it if it is so")
+	}
+	return true
+}
+
+// with writes a number and its unit.
+func with(v float64, unit string) string {
+	if unit == "" {
+		return plain(v)
+	}
+	return plain(v) + " " + unit
+}
+
+func (c *checker) offsets(place string, v [2]float64) {
+	for i := range v {
+		c.within(fmt.Sprintf("%s[%d]", place, i), v[i], window{-50, 50, -6, 6, "mm"})
+	}
+}
+
+// name holds a name against what can be written on one line and on paper.
+func (c *checker) name(place, s string) bool {
+	bad := strings.IndexFunc(s, func(r rune) bool { return !unicode.IsPrint(r) }) >= 0
+	switch {
+	case strings.TrimSpace(s) == "":
+		c.refuse(place, quoted(s), "a name", "give it a name")
+	case bad:
+		c.refuse(place, quoted(s), "letters, digits and signs that can be printed", "take the control characters out")
+	case s != strings.TrimSpace(s):
+		c.refuse(place, quoted(s), "no space before or after the name", "write "+quoted(strings.TrimSpace(s)))
+	case utf8.RuneCountInString(s) > 60:
+		c.refuse(place, fmt.Sprintf("%d characters", utf8.RuneCountInString(s)), "at most 60", "shorten the name")
+	default:
+		return true
+	}
+	return false
+}
+
+// distinct refuses a name already taken, capitals or not: at the command line
+// and on paper the two could not be told apart.
+func (c *checker) distinct(place, name string, taken map[string]string) {
+	key := strings.ToLower(name)
+	if first, ok := taken[key]; ok {
+		c.refuse(place, quoted(name), "a name of its own, not that of "+first, "rename one of the two")
+		return
+	}
+	taken[key] = strings.TrimSuffix(place, ".name")
+}
+
+// hinForm is the hull identification number of 33 CFR 181.25: maker (3),
+// serial (5, without I, O and Q), month A to L, last digit of the year, model
+// year (2), with or without the country of ISO 10087 before it.
+var hinForm = regexp.MustCompile(`^(?:[A-Z]{2}-?)?[A-Z0-9]{3}[A-HJ-NPR-Z0-9]{5}[A-L][0-9]{3}$`)
+
+func (c *checker) identity() {
+	h := c.h
+	c.name("name", h.Name)
+	if h.HIN != "" && !hinForm.MatchString(strings.ToUpper(h.HIN)) {
+		c.doubt("hin", quoted(h.HIN), "twelve characters as in 33 CFR 181.25", "read the plate again; older boats have other forms")
+	}
+	if h.OwnerReference != "" {
+		c.name("owner_reference", h.OwnerReference)
+	}
+	switch h.Layout {
+	case InLine, DownAngle, VDrive:
+	default:
+		c.refuse("layout", quoted(string(h.Layout)), `one of "in-line", "down-angle", "v-drive"`, "choose one of these")
+	}
+	c.within("shaft_angle_deg", h.ShaftAngleDeg, window{-10, 35, 0, 20, "degrees"})
+	if h.ShaftSpeedMaxRPM != 0 {
+		c.within("shaft_speed_max_rpm", h.ShaftSpeedMaxRPM, window{10, 20000, 200, 5000, "turns a minute"})
+	}
+}
+
+func (c *checker) tolerance() {
+	for pointer, v := range c.h.Tolerance {
+		if !(v >= 0 && v <= math.MaxFloat64) {
+			c.refuse(join("tolerance", pointer), plain(v), "0 or more", "give the plus-or-minus without its sign")
+		}
+	}
+	if len(c.h.Tolerance) == 0 {
+		return
+	}
+	// Pointers lead into the file this hull is written as.
+	root, f := parseTree(Encode(*c.h), "")
+	if f != nil {
+		c.refuse("tolerance", f.Value, f.Limit, f.Mend)
+		return
+	}
+	d := &decoder{}
+	d.tolerancePointers(root, c.h.Tolerance)
+	for _, f := range d.faults {
+		c.refuse(f.Place, f.Value, f.Limit, f.Mend)
+	}
+}
+
+func (c *checker) look() {
+	for _, l := range []struct {
+		key, value string
+		known      []string
+	}{
+		{"look.engine", c.h.Look.Engine, lookEngines},
+		{"look.hull_section", c.h.Look.HullSection, lookSections},
+		{"look.hose", c.h.Look.Hose, lookHoses},
+	} {
+		if l.value != "" && strings.Index(" "+strings.Join(l.known, " ")+" ", " "+l.value+" ") < 0 {
+			c.refuse(l.key, quoted(l.value), `one of "`+strings.Join(l.known, `", "`)+`"`, "choose one of these")
+		}
+	}
+}
