@@ -9,9 +9,9 @@ import "math"
 // forces nil add nothing to the energy's slope once the first step is taken.
 type still struct{}
 
-func (still) Slope(float64, *[4]float64) float64 { return 0 }
-func (still) Advance(float64)                    {}
-func (still) Residual(*[4]float64) float64       { return 0 }
+func (still) Slope(float64, [4]float64) float64 { return 0 }
+func (still) Advance(float64)                   {}
+func (still) Residual([4]float64) float64       { return 0 }
 
 // Free leaves the front end to hang.
 type Free struct{ still }

@@ -18,12 +18,12 @@ type Front interface {
 	Balance(end *End) (q [4]float64, ok bool)
 	// Slope is the front's share of the change of energy per step, a fraction
 	// alpha along the step, where the shaft is held with force p.
-	Slope(alpha float64, p *[4]float64) float64
+	Slope(alpha float64, p [4]float64) float64
 	// Advance takes the fraction alpha of the step.
 	Advance(alpha float64)
 	// Residual is what is out of balance at the front, in newtons (moments
 	// divided by a length of the order of the face).
-	Residual(p *[4]float64) float64
+	Residual(p [4]float64) float64
 }
 
 // Limits of the iteration. The zero value is the default.
@@ -131,11 +131,11 @@ func (m *Model) Bend(st *State, front Front, limits Limits) Result {
 		m.follow(st, q)
 		alpha := 1.0
 		if consistent {
-			alpha = m.search(st, front, before)
+			alpha = m.search(st, front)
 		}
 		m.advance(st, front, alpha)
 		consistent = true
-		residual := max(m.residual(st), front.Residual(&st.p))
+		residual := max(m.residual(st), front.Residual(st.p))
 		if residual < tight || (residual < loose && residual >= before/2) {
 			st.warm = true
 			return Result{Converged, it, residual}
@@ -154,13 +154,13 @@ func (m *Model) Bend(st *State, front Front, limits Limits) Result {
 	return Result{RanOut, most, before}
 }
 
-// search is how much of the step to take: all of it where that lowers the
-// residual well or does not pass the bottom of the energy, else as far as the
-// bottom. The energy is convex, so its slope along the step rises throughout.
-func (m *Model) search(st *State, front Front, before float64) float64 {
+// search is how much of the step to take: all of it where that does not pass
+// the bottom of the energy by much, else as far as the bottom. The energy is
+// convex, so its slope along the step rises throughout.
+func (m *Model) search(st *State, front Front) float64 {
 	start := m.slope(st, front, 0)
 	end := m.slope(st, front, 1)
-	if end <= 0 || start >= 0 || end < -0.01*start || m.residualAhead(st) < before/4 {
+	if end <= 0 || start >= 0 || end < -0.01*start {
 		return 1
 	}
 	lo, hi, sLo, sHi := 0.0, 1.0, start, end
@@ -200,7 +200,7 @@ func (m *Model) slope(st *State, front Front, alpha float64) float64 {
 	for j := range p {
 		p[j] = st.p[j] + alpha*(st.pNew[j]-st.p[j])
 	}
-	return sum + front.Slope(alpha, &p)
+	return sum + front.Slope(alpha, p)
 }
 
 // advance takes the fraction alpha of the step.
@@ -229,18 +229,13 @@ func (m *Model) advance(st *State, front Front, alpha float64) {
 
 // residual is the largest difference between a contact's law and the force
 // the bent shaft was worked out with.
-func (m *Model) residual(st *State) float64 { return m.mismatch(st.q, st.f) }
-
-// residualAhead is residual at the end of the step.
-func (m *Model) residualAhead(st *State) float64 { return m.mismatch(st.qNew, st.fNew) }
-
-func (m *Model) mismatch(q [][4]float64, f [][2]float64) float64 {
+func (m *Model) residual(st *State) float64 {
 	var worst float64
 	c := 0
 	for i := m.first; i < len(m.stations); i++ {
 		for ; c < m.stations[i].contactEnd; c++ {
-			l := m.contacts[c].at(q[i][0], q[i][2])
-			worst = max(worst, math.Abs(l.fy-f[c][0]), math.Abs(l.fz-f[c][1]))
+			l := m.contacts[c].at(st.q[i][0], st.q[i][2])
+			worst = max(worst, math.Abs(l.fy-st.f[c][0]), math.Abs(l.fz-st.f[c][1]))
 		}
 	}
 	return worst

@@ -12,37 +12,36 @@ func (m *Model) Front(st *State) [4]float64 { return st.q[len(st.q)-1] }
 // its movement.
 func (m *Model) FrontForce(st *State) [4]float64 { return st.p }
 
-// Reaction is the force [y, z] in N of bearing i (in the line's order) on the
-// shaft. After the bearings come the log, both lips summed, and the springs.
-func (m *Model) Reaction(st *State, i int) [2]float64 {
-	var sum [2]float64
-	for c := range m.contacts {
-		if m.contacts[c].group == i {
-			sum[0] -= st.f[c][0]
-			sum[1] -= st.f[c][1]
-		}
-	}
-	return sum
+// Support is one bearing, the log (both lips) or one spring as the shaft
+// leaves it.
+type Support struct {
+	ForceN      [2]float64 // [y, z], on the shaft
+	ClearanceMM float64    // least room left; negative where it is pressed in
 }
 
-// LogGroup is the number by which Reaction and Clearance know the log.
+// Supports is how many there are: the bearings in the line's order, the log,
+// the springs.
+func (m *Model) Supports() int { return m.groups }
+
+// LogGroup is the log's place among the supports.
 func (m *Model) LogGroup() int { return len(m.line.Bearings) }
 
-// Clearance is the least room in mm left between the shaft and bearing i, or
-// the log: negative where it is pressed in.
-func (m *Model) Clearance(st *State, i int) float64 {
-	least := math.Inf(1)
+// ReadSupports fills out with every support.
+func (m *Model) ReadSupports(st *State, out []Support) {
+	for i := range out {
+		out[i] = Support{ClearanceMM: math.Inf(1)}
+	}
 	c := 0
 	for n := range m.stations {
 		for ; c < m.stations[n].contactEnd; c++ {
 			k := &m.contacts[c]
-			if k.group == i {
-				r := math.Hypot(st.q[n][0]-k.axisMM[0], st.q[n][2]-k.axisMM[1])
-				least = min(least, k.roomMM-r)
-			}
+			s := &out[k.group]
+			s.ForceN[0] -= st.f[c][0]
+			s.ForceN[1] -= st.f[c][1]
+			dy, dz := st.q[n][0]-k.axisMM[0], st.q[n][2]-k.axisMM[1]
+			s.ClearanceMM = min(s.ClearanceMM, k.roomMM-math.Sqrt(dy*dy+dz*dz))
 		}
 	}
-	return least
 }
 
 // Section is the shaft at one place: its movement, the bending moment
