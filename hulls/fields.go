@@ -54,7 +54,7 @@ func (d *decoder) object(n *node, path string, keys ...string) object {
 	}
 	for i, k := range keys {
 		if k == known[i] && n.member(k) == nil {
-			d.refuse(join(path, k), n.line, "nothing", "this key", "add it")
+			d.refuse(join(path, k), n.line, "nothing", "the key "+k+unitOf(k), "add it")
 		}
 	}
 	return o

@@ -39,12 +39,12 @@ const (
 // Hull is one boat's drive line.
 type Hull struct {
 	Name           string
-	HIN            string // hull identification number, may be empty
-	OwnerReference string
+	HIN            string // hull identification number; "" (default): not known
+	OwnerReference string // what the yard files the owner under; "" (default): none
 	Layout         Layout
 
 	ShaftAngleDeg    float64 // rise of the shaft line going forward
-	ShaftSpeedMaxRPM float64 // 0: not stated
+	ShaftSpeedMaxRPM float64 // 0 (default): not stated
 
 	Engine      Engine
 	Mounts      []Mount
@@ -52,13 +52,14 @@ type Hull struct {
 	Shaft       Shaft
 	Bearings    []Bearing // in the file's order
 	Log         Log
-	StuffingBox *StuffingBox // nil: none
+	StuffingBox *StuffingBox // nil (default): none
 	Propeller   Propeller
 
 	// Tolerance maps a JSON pointer into the hull file to the plus-or-minus of
-	// the number it points at, in that number's own unit.
+	// the number it points at, in that number's own unit. nil (default): the
+	// program's own tolerances hold.
 	Tolerance map[string]float64
-	Look      Look
+	Look      Look // zero (default): every part at its default
 }
 
 // Engine is the rigid body on the mounts: engine, gearbox and its flange.
@@ -72,10 +73,10 @@ type Engine struct {
 type Mount struct {
 	Name            string
 	AtMM            [3]float64 // in E, where the springs act on the engine
-	Kind            MountKind
-	Thread          string  // designation of the adjuster's thread; "" for solid feet
-	ThreadPitchMM   float64 // 0 for solid feet
-	ShimStepMM      float64 // 0 for rubber
+	Kind            MountKind  // default in a file: rubber
+	Thread          string     // designation of the adjuster's thread; "" for solid feet
+	ThreadPitchMM   float64    // 0 for solid feet
+	ShimStepMM      float64    // 0 for rubber
 	StiffnessNPerMM Stiffness
 	NutRangeMM      [2]float64 // lift left, down (negative) and up, from the drawn height
 	SlideRangeMM    [2]float64 // slide left, to starboard (negative) and to port
@@ -121,7 +122,7 @@ type Shaft struct {
 	DiameterMM float64
 	LengthMM   float64
 	Material   string // UNS number, e.g. "UNS S20910"
-	Condition  string // "": the first condition known for that number
+	Condition  string // "" (default): the first condition known for that number
 }
 
 // Bearing carries the shaft with a clearance.
@@ -131,26 +132,26 @@ type Bearing struct {
 	LengthMM              float64
 	RadialStiffnessNPerMM float64 // of the whole length
 	DiametralClearanceMM  float64
-	OffsetMM              [2]float64 // [y, z] of its axis in S
+	OffsetMM              [2]float64 // [y, z] of its axis in S; default 0, 0
 }
 
 // Log is the tube through the hull round the shaft.
 type Log struct {
-	AtMM, LengthMM, BoreMM float64
-	OffsetMM               [2]float64
+	AtMM, LengthMM, BoreMM float64    // AtMM: x of its middle in S
+	OffsetMM               [2]float64 // [y, z] of its axis in S; default 0, 0
 }
 
 // StuffingBox is a mass on a soft hose: a spring without clearance at one
 // point.
 type StuffingBox struct {
 	AtMM, MassKg, RadialStiffnessNPerMM float64
-	OffsetMM                            [2]float64
+	OffsetMM                            [2]float64 // [y, z] of its rest in S; default 0, 0
 }
 
 // Propeller at the aft end.
 type Propeller struct {
 	MassKg, AtMM, DiameterMM float64
-	DensityKgM3              float64
+	DensityKgM3              float64 // default DefaultPropellerDensityKgM3
 }
 
 // Look is what only the picture needs.

@@ -4,9 +4,14 @@ package hulls
 // tolerance table names numbers, and the paths used in faults.
 
 import (
+	"fmt"
 	"strconv"
 	"strings"
 )
+
+// MaxTolerances bounds the tolerance table; a hull of twelve mounts has fewer
+// numbers than this.
+const MaxTolerances = 500
 
 // tolerance reads the table of plus-or-minus figures.
 func (d *decoder) tolerance(n *node) map[string]float64 {
@@ -15,6 +20,10 @@ func (d *decoder) tolerance(n *node) map[string]float64 {
 	}
 	if n.kind != isObject {
 		d.wrongKind(n, "tolerance", isObject)
+		return nil
+	}
+	if len(n.keys) > MaxTolerances {
+		d.refuse("tolerance", n.line, fmt.Sprintf("%d tolerances", len(n.keys)), fmt.Sprintf("at most %d", MaxTolerances), "leave out those that do not differ from the program's own")
 		return nil
 	}
 	t := make(map[string]float64, len(n.keys))
@@ -46,10 +55,14 @@ func (d *decoder) tolerancePointers(root *node, t map[string]float64) {
 			continue
 		}
 		path := join("tolerance", key)
+		if strings.HasPrefix(key, "/tolerance/") {
+			d.refuse(path, table.items[i].line, "a pointer to a tolerance", "a JSON pointer to a number of the hull", "point at the number itself, as in /mounts/0/at_mm/2")
+			continue
+		}
 		switch target := root.follow(key); {
 		case target == nil:
 			d.refuse(path, table.items[i].line, "a pointer to nothing", "a JSON pointer to a number of this file", "correct the pointer; lists count from 0")
-		case target.kind != isNumber || strings.HasPrefix(key, "/tolerance/"):
+		case target.kind != isNumber:
 			d.refuse(path, table.items[i].line, "a pointer to "+target.kind.String(), "a JSON pointer to a number of the hull", "point at the number itself, as in /mounts/0/at_mm/2")
 		}
 	}

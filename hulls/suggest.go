@@ -50,8 +50,21 @@ func unitOf(path string) string {
 	return ""
 }
 
+// misplaced keys are right elsewhere, or were left out of the format for a
+// reason.
+var misplaced = map[string][2]string{
+	"thread":          {"no thread on a solid foot", "give shim_step_mm instead, or make the mount rubber"},
+	"thread_pitch_mm": {"no thread on a solid foot", "give shim_step_mm instead, or make the mount rubber"},
+	"shim_step_mm":    {"shims under solid feet only", `add "kind": "solid", or delete the key`},
+	"density_kg_m3":   {"no density: it follows from the alloy", "delete it and name the alloy by its UNS number"},
+	"density_g_cm3":   {"no density: it follows from the alloy", "delete it and name the alloy by its UNS number"},
+}
+
 // suggestKey says which key was likely meant, as limit and mend of a fault.
 func suggestKey(key string, known []string) (limit, mend string) {
+	if s, ok := misplaced[key]; ok {
+		return s[0], s[1]
+	}
 	for _, k := range known {
 		if strings.EqualFold(k, key) {
 			return k, "keys are in small letters: write " + k

@@ -163,10 +163,15 @@ func (p *parser) next(path string) (json.Token, *Fault) {
 	rest := bytes.TrimLeft(p.data[p.countedTo:], " \t\r\n,:")
 	line += bytes.Count(p.data[p.countedTo:len(p.data)-len(rest)], []byte("\n"))
 	word := rest[:min(len(rest), 24)]
-	if i := bytes.IndexAny(word, " \t\r\n,]}"); i > 0 {
-		word = word[:i]
+	if i := bytes.IndexAny(word, " \t\r\n,]}"); i >= 0 {
+		word = word[:max(i, 1)]
 	}
-	f := &Fault{File: p.file, Place: path, Line: line, Value: quoted(string(word)), Limit: "JSON", Mend: "correct the spelling there"}
+	value := quoted(string(word))
+	if bytes.HasPrefix(word, []byte(`"`)) {
+		value = printable(string(word), 60)
+	}
+	f := &Fault{File: p.file, Place: path, Line: line, Value: value, Limit: "JSON",
+		Mend: "look there for a comma, colon or quote missing or too many, a decimal comma, a comment"}
 	switch string(bytes.ToLower(bytes.Trim(word, "+-\""))) {
 	case "nan", "inf", "infinity":
 		f.Limit, f.Mend = "a finite number", "give the number in digits"

@@ -9,8 +9,10 @@ package hulls
 
 import (
 	"fmt"
+	"maps"
 	"math"
 	"regexp"
+	"slices"
 	"strings"
 	"unicode"
 	"unicode/utf8"
@@ -143,8 +145,8 @@ func (c *checker) identity() {
 }
 
 func (c *checker) tolerance() {
-	for pointer, v := range c.h.Tolerance {
-		if !(v >= 0 && v <= math.MaxFloat64) {
+	for _, pointer := range slices.Sorted(maps.Keys(c.h.Tolerance)) {
+		if v := c.h.Tolerance[pointer]; !(v >= 0 && v <= math.MaxFloat64) {
 			c.refuse(join("tolerance", pointer), plain(v), "0 or more", "give the plus-or-minus without its sign")
 		}
 	}
@@ -173,7 +175,7 @@ func (c *checker) look() {
 		{"look.hull_section", c.h.Look.HullSection, lookSections},
 		{"look.hose", c.h.Look.Hose, lookHoses},
 	} {
-		if l.value != "" && strings.Index(" "+strings.Join(l.known, " ")+" ", " "+l.value+" ") < 0 {
+		if l.value != "" && !slices.Contains(l.known, l.value) {
 			c.refuse(l.key, quoted(l.value), `one of "`+strings.Join(l.known, `", "`)+`"`, "choose one of these")
 		}
 	}
