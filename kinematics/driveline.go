@@ -117,11 +117,9 @@ func (d *DriveLine) Solve(s *State, r *Result) error {
 		return errors.New(why)
 	}
 	b := d.set(s)
-	status := b.model.Bend(b.state, &d.face, shaftline.Limits{})
-	if status.Status != shaftline.Converged { // once more from nothing
-		d.face.pose = drawnPose()
-		b.state.Forget()
-		status = b.model.Bend(b.state, &d.face, shaftline.Limits{})
+	status := d.bend(b)
+	if s.LeverOn {
+		status = d.lever(b)
 	}
 	if err := status.Err(); err != nil {
 		d.face.pose = drawnPose()
@@ -135,12 +133,30 @@ func (d *DriveLine) Solve(s *State, r *Result) error {
 	return nil
 }
 
+// careful limits an iteration that starts from nothing and may be slow.
+var careful = shaftline.Limits{Iterations: 2000}
+
+// bend finds the state, from the last answer or else carefully from nothing.
+func (d *DriveLine) bend(b *bent) shaftline.Result {
+	status := b.model.Bend(b.state, &d.face, shaftline.Limits{Iterations: 60})
+	if status.Status != shaftline.Converged {
+		d.face.pose = drawnPose()
+		b.state.Forget()
+		d.face.careful = true
+		status = b.model.Bend(b.state, &d.face, careful)
+		d.face.careful = false
+	}
+	return status
+}
+
 // set puts the state's inputs where the iteration reads them.
 func (d *DriveLine) set(s *State) *bent {
 	f := &d.face
 	for i := range f.seats {
-		slide := at(s.SlideMM, i)
-		f.seats[i] = seat{liftMM: at(s.LiftMM, i), slideMM: slide, levered: s.LeverOn && slide != 0}
+		f.seats[i] = seat{liftMM: at(s.LiftMM, i), slideMM: at(s.SlideMM, i)}
+	}
+	if s.LeverOn {
+		d.setLevers(s.SlideMM)
 	}
 	f.outside = wrench{forceN: mgl64.Vec3{s.ThrustN, 0, 0}, momentNMM: mgl64.Vec3{s.TorqueNMM, 0, 0}}
 	f.block, f.skew = false, [2]float64{}

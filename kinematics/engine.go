@@ -81,26 +81,34 @@ func (e *engine) preload(h *hulls.Hull) error {
 type wrench struct{ forceN, momentNMM mgl64.Vec3 }
 
 // unbalance is what acts on the engine at a pose, the shaft apart: nil at
-// rest. With a not nil, the stiffness against a step is added to it.
-func (e *engine) unbalance(x *Pose, seats []seat, outside wrench, a *system) wrench {
+// rest. With a not nil, the
+// stiffness against a step is added to it; a careful one leaves out what
+// turning forces do, so that it always leads downhill.
+func (e *engine) unbalance(x *Pose, seats []seat, outside wrench, careful bool, a *system) wrench {
 	sum := outside
+	lifted := liftedShare
+	if careful {
+		lifted = liftedShareCareful
+	}
 	for i := range e.mounts {
 		m := &e.mounts[i]
 		turned := x.turn(m.pFM_S)
 		arm := m.pFM_S.Add(turned)
-		forceE, kE := m.push(e.bed.toE(x.TranslationMM.Add(turned)), seats[i])
+		forceE, kE := m.push(e.bed.toE(x.TranslationMM.Add(turned)), seats[i], lifted)
 		force := e.bed.toS(forceE)
 		sum.forceN = sum.forceN.Add(force)
 		sum.momentNMM = sum.momentNMM.Add(arm.Cross(force))
 		if a != nil {
 			a.addSpring(e.bed, arm, kE)
-			a.addFollower(arm, force)
+			if !careful {
+				a.addFollower(arm, force)
+			}
 		}
 	}
 	arm := e.pFC_S.Add(x.turn(e.pFC_S))
 	sum.forceN = sum.forceN.Add(e.weightN)
 	sum.momentNMM = sum.momentNMM.Add(arm.Cross(e.weightN))
-	if a != nil {
+	if a != nil && !careful {
 		a.addFollower(arm, e.weightN)
 	}
 	return sum
@@ -108,6 +116,6 @@ func (e *engine) unbalance(x *Pose, seats []seat, outside wrench, a *system) wre
 
 // mountLoadN is the force of mount i on the engine along +z_E.
 func (e *engine) mountLoadN(x *Pose, i int, s seat) float64 {
-	f, _ := e.mounts[i].push(e.bed.toE(x.Travel(e.mounts[i].pFM_S)), s)
+	f, _ := e.mounts[i].push(e.bed.toE(x.Travel(e.mounts[i].pFM_S)), s, liftedShare)
 	return f[2]
 }

@@ -25,6 +25,7 @@ type face struct {
 	seats   []seat
 	outside wrench
 	joint   joint
+	careful bool // slower steps that always lead downhill
 
 	block     bool       // apart: the front end stands at
 	blockAtMM [2]float64 // this place
@@ -42,7 +43,7 @@ var _ shaftline.Front = (*face)(nil)
 // Balance takes one Newton step of engine and shaft together.
 func (f *face) Balance(end *shaftline.End) ([4]float64, bool) {
 	var a system
-	u := f.engine.unbalance(&f.pose, f.seats, f.outside, &a)
+	u := f.engine.unbalance(&f.pose, f.seats, f.outside, f.careful, &a)
 	a.rhs = [6]float64{u.forceN[0], u.forceN[1], u.forceN[2], u.momentNMM[0], u.momentNMM[1], u.momentNMM[2]}
 	var q [4]float64
 	var ok bool
@@ -60,8 +61,30 @@ func (f *face) Balance(end *shaftline.End) ([4]float64, bool) {
 	return q, ok
 }
 
+// A step longer than this is cut: the energy is not convex for an engine that
+// turns over.
+const (
+	longestStepMM  = 30
+	longestTurnRad = 0.03
+)
+
+// limited is the engine's Newton step, cut where it is too long to believe.
+func (f *face) limited(a *system) (step [6]float64, ok bool) {
+	if step, ok = a.solve(); !ok {
+		return step, false
+	}
+	t := math.Sqrt(step[0]*step[0]+step[1]*step[1]+step[2]*step[2]) / longestStepMM
+	d := math.Sqrt(step[3]*step[3]+step[4]*step[4]+step[5]*step[5]) / longestTurnRad
+	if cut := max(t, d); cut > 1 {
+		for i := range step {
+			step[i] /= cut
+		}
+	}
+	return step, true
+}
+
 func (f *face) balanceApart(end *shaftline.End, a *system) (q [4]float64, ok bool) {
-	if f.step, ok = a.solve(); !ok {
+	if f.step, ok = f.limited(a); !ok {
 		return q, false
 	}
 	if !f.block {
@@ -84,7 +107,7 @@ func (f *face) balanceOnPilot(end *shaftline.End, a *system) (q [4]float64, ok b
 	a.k[1][2] += p.Kyz
 	a.k[2][1] += p.Kyz
 	a.k[2][2] += p.Kzz
-	if f.step, ok = a.solve(); !ok {
+	if f.step, ok = f.limited(a); !ok {
 		return q, false
 	}
 	return p.Movement(y+f.step[1], z+f.step[2]), true
@@ -111,7 +134,7 @@ func (f *face) balanceFlat(end *shaftline.End, a *system) ([4]float64, bool) {
 	}
 	f.turn = s[1][1] + s[3][3]
 	var ok bool
-	if f.step, ok = a.solve(); !ok {
+	if f.step, ok = f.limited(a); !ok {
 		return q, false
 	}
 	for j := range 4 {
@@ -144,7 +167,7 @@ func (f *face) carry() (c [4][6]float64) {
 // work of the shaft's end force on the shaft.
 func (f *face) Slope(alpha float64, p [4]float64) float64 {
 	x := f.pose.stepped(&f.step, alpha)
-	u := f.engine.unbalance(&x, f.seats, f.outside, nil)
+	u := f.engine.unbalance(&x, f.seats, f.outside, false, nil)
 	sum := 0.0
 	for i := range 3 {
 		sum -= u.forceN[i]*f.step[i] + u.momentNMM[i]*f.step[3+i]
@@ -168,7 +191,7 @@ func (f *face) Advance(alpha float64) {
 // Residual is the largest force out of balance on the engine, moments over the
 // face's radius; bolted, also what the faces' last difference of slope is worth.
 func (f *face) Residual(p [4]float64) float64 {
-	u := f.engine.unbalance(&f.pose, f.seats, f.outside, nil)
+	u := f.engine.unbalance(&f.pose, f.seats, f.outside, false, nil)
 	var gap float64
 	switch f.joint {
 	case onPilot:

@@ -33,12 +33,24 @@ type mount struct {
 // seat is where a mount's nut and slide have put its seat.
 type seat struct {
 	liftMM, slideMM float64
-	levered         bool // slack, and its foot held by a lever
+	levered         bool    // slack, and its foot held by a lever
+	footMM          float64 // where the lever is to hold it
+	aimMM           float64 // where it aims, to land there
 }
 
-// leverNPerMM is the stiffness a lever holds a slackened foot with: enough for
-// the foot to stand where it is put to a few millionths of a millimetre.
-const leverNPerMM = 1e8
+// leverNPerMM is the stiffness a lever holds a slackened foot with. What the
+// lever gives way by is made up for afterwards (see lever.go), so it need not
+// be stiffer than rounding allows.
+const leverNPerMM = 1e6
+
+// liftedShare of a solid foot's stiffness stays in the Newton step, not in the
+// force, while the foot is off its shims: an engine left on two feet is then
+// still held, and a converging step loses next to nothing. A careful step
+// keeps more of it.
+const (
+	liftedShare        = 1e-4
+	liftedShareCareful = 1e-2
+)
 
 func newMount(m hulls.Mount, b bed) mount {
 	k := m.StiffnessNPerMM
@@ -50,19 +62,21 @@ func newMount(m hulls.Mount, b bed) mount {
 }
 
 // push is the mount's force on the engine at a foot's travel in E, and the
-// stiffness it shows there.
-func (m *mount) push(travelE mgl64.Vec3, s seat) (forceE, kE mgl64.Vec3) {
+// stiffness a step reckons with there: lifted is the share of a lifted foot's.
+func (m *mount) push(travelE mgl64.Vec3, s seat, lifted float64) (forceE, kE mgl64.Vec3) {
 	kE = m.kE
+	sideMM := s.slideMM
 	if s.levered {
-		kE[1] = leverNPerMM
+		kE[1], sideMM = leverNPerMM, s.aimMM
 	}
 	forceE = mgl64.Vec3{
 		m.preloadE[0] - kE[0]*travelE[0],
-		m.preloadE[1] - kE[1]*(travelE[1]-s.slideMM),
+		m.preloadE[1] - kE[1]*(travelE[1]-sideMM),
 		m.preloadE[2] - kE[2]*(travelE[2]-s.liftMM),
 	}
 	if m.solid && forceE[2] < 0 {
-		forceE[2], kE[2] = 0, 0
+		forceE[2] = 0
+		kE[2] *= lifted
 	}
 	return forceE, kE
 }

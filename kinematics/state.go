@@ -87,6 +87,11 @@ func (s *State) Invalid(h *hulls.Hull) string {
 	case s.PullN < 0:
 		return fmt.Sprintf("pull of %g N: must not be negative", s.PullN)
 	}
+	if s.LeverOn {
+		if why := invalidLevers(h, s.SlideMM); why != "" {
+			return why
+		}
+	}
 	for _, v := range [...]float64{s.ThrustN, s.TorqueNMM, s.ApartMM, s.BlockMM[0], s.BlockMM[1], s.PullN,
 		s.RunOut.ShaftMM, s.RunOut.FlangeMM} {
 		if math.IsNaN(v) || math.IsInf(v, 0) {
