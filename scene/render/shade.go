@@ -1,0 +1,160 @@
+// This file holds the light: from a normal to a colour.
+
+package render
+
+import (
+	"image/color"
+	"math"
+)
+
+// material is a part's colour, made linear.
+type material struct {
+	rgb     [3]float32
+	gloss   float32
+	opacity float32
+	id      uint16
+}
+
+func newMaterial(p *Part) material {
+	return material{linearRGB(p.Colour), p.Gloss, float32(p.Colour.A) / 255, p.ID}
+}
+
+// lamp is the lighting made ready: all directions in frame V, unit length.
+type lamp struct {
+	up, key, half          [3]float32
+	keyStrength            float32
+	ground, skyMinusGround float32
+	rim                    float32
+}
+
+// newLamp places the lights. half is half way between the key light and the
+// viewer (Blinn, Models of light reflection for computer synthesized pictures,
+// 1977), the viewer being taken far away.
+func newLamp(l Light, v *view, up [3]float64) lamp {
+	m := &v.m
+	var u [3]float64
+	for i := range u {
+		u[i] = m[4*i]*up[0] + m[4*i+1]*up[1] + m[4*i+2]*up[2]
+	}
+	key := [3]float64{float64(l.KeyDirection[0]), float64(l.KeyDirection[1]), float64(l.KeyDirection[2])}
+	k := unit(key)
+	return lamp{
+		up:             unit(u),
+		key:            k,
+		half:           unit([3]float64{float64(k[0]), float64(k[1]), float64(k[2]) + 1}),
+		keyStrength:    l.Key,
+		ground:         l.Ground,
+		skyMinusGround: l.Sky - l.Ground,
+		rim:            l.Rim,
+	}
+}
+
+func unit(a [3]float64) [3]float32 {
+	n := math.Sqrt(a[0]*a[0] + a[1]*a[1] + a[2]*a[2])
+	if n == 0 {
+		return [3]float32{0, 0, 1}
+	}
+	return [3]float32{float32(a[0] / n), float32(a[1] / n), float32(a[2] / n)}
+}
+
+// solid shades a solid's surface. n is a normal of any length, sky the open sky
+// times that length.
+//
+// Open sky darkens light from the sky and the rim fully and the key light by
+// two thirds, as a soft stand-in for its shadow.
+func (l *lamp) solid(m *material, nx, ny, nz, sky float32) (r, g, b float32) {
+	inv := 1 / sqrt32(nx*nx+ny*ny+nz*nz+1e-30)
+	nx, ny, nz, sky = nx*inv, ny*inv, nz*inv, sky*inv
+	hemi := 0.5 + 0.5*(nx*l.up[0]+ny*l.up[1]+nz*l.up[2])
+	rim := 1 - nz
+	rim *= rim
+	rim *= rim * l.rim
+	light := (l.ground + l.skyMinusGround*hemi + rim) * sky
+	var shine float32
+	if key := nx*l.key[0] + ny*l.key[1] + nz*l.key[2]; key > 0 {
+		light += l.keyStrength * key * (0.35 + 0.65*sky)
+		if h := nx*l.half[0] + ny*l.half[1] + nz*l.half[2]; h > 0.8 {
+			h *= h
+			h *= h
+			h *= h
+			h *= h
+			shine = h * h * m.gloss * sky
+		}
+	}
+	return m.rgb[0]*light + shine, m.rgb[1]*light + shine, m.rgb[2]*light + shine
+}
+
+// translucent shades a corner of a translucent part: premultiplied colour and
+// opacity. Like glass it is denser where it is seen at a slant.
+func (l *lamp) translucent(m *material, n [3]float32, sky float32) [4]float32 {
+	hemi := 0.5 + 0.5*(n[0]*l.up[0]+n[1]*l.up[1]+n[2]*l.up[2])
+	key := max(n[0]*l.key[0]+n[1]*l.key[1]+n[2]*l.key[2], 0)
+	slant := max(1-n[2], 0)
+	slant *= slant
+	light := l.ground + l.skyMinusGround*hemi + l.keyStrength*key + slant*slant*l.rim
+	alpha := min(m.opacity*(0.55+1.6*slant), 0.5+0.5*m.opacity)
+	light *= alpha
+	return [4]float32{m.rgb[0] * light, m.rgb[1] * light, m.rgb[2] * light, alpha}
+}
+
+// Colours are added and averaged as light. toneSteps is fine enough that one
+// step is under one of 255 even at black, where the curve is steepest.
+const (
+	toneSteps = 8192
+	toneTop   = 2 // light at which the picture is white
+	toneScale = toneSteps / toneTop
+)
+
+// tone turns light into sRGB bytes (IEC 61966-2-1). Up to a half it is that
+// curve; above, highlights are rolled off so that they keep their shape.
+var tone = func() (t [toneSteps]uint8) {
+	for i := range t {
+		x := (float64(i) + 0.5) / toneScale
+		t[i] = uint8(encodeSRGB(rollOff(x))*255 + 0.5)
+	}
+	return t
+}()
+
+// rollOff is the identity up to the knee and then bends towards 1 with
+// continuous slope.
+func rollOff(x float64) float64 {
+	const knee = 0.6
+	if x <= knee {
+		return x
+	}
+	return knee + (1-knee)*(1-math.Exp(-(x-knee)/(1-knee)))
+}
+
+func toneByte(x float32) uint8 {
+	i := uint32(int32(x * toneScale))
+	if i >= toneSteps {
+		if x < 0 {
+			return tone[0]
+		}
+		return tone[toneSteps-1]
+	}
+	return tone[i]
+}
+
+func encodeSRGB(x float64) float64 {
+	if x <= 0.0031308 {
+		return 12.92 * x
+	}
+	return 1.055*math.Pow(x, 1/2.4) - 0.055
+}
+
+func decodeSRGB(x float64) float64 {
+	if x <= 0.04045 {
+		return x / 12.92
+	}
+	return math.Pow((x+0.055)/1.055, 2.4)
+}
+
+// linearRGB is the light that tone turns back into the colour.
+func linearRGB(c color.NRGBA) [3]float32 {
+	return [3]float32{linearByte(c.R), linearByte(c.G), linearByte(c.B)}
+}
+
+func linearByte(b uint8) float32 { return float32(decodeSRGB(float64(b) / 255)) }
+
+func sqrt32(x float32) float32 { return float32(math.Sqrt(float64(x))) }
