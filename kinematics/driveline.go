@@ -27,7 +27,8 @@ type DriveLine struct {
 type bent struct {
 	model    *shaftline.Model
 	state    *shaftline.State
-	sag      [2]float64 // dy/dx, dz/dx at the front end on the true line
+	sag      [2]float64      // dy/dx, dz/dx at the front end on the true line
+	drawn    shaftline.Start // the shaft with its front end there
 	supports []shaftline.Support
 }
 
@@ -71,7 +72,7 @@ func newBent(line shaftline.Line, stations int) (bent, error) {
 	}
 	q := m.Front(b.state)
 	b.sag = [2]float64{q[1], q[3]}
-	b.state.Forget()
+	b.drawn = b.state.Shape()
 	return b, nil
 }
 
@@ -95,13 +96,13 @@ func (d *DriveLine) Clone() *DriveLine {
 	return &c
 }
 
-// Forget makes the next answer start from the drawn engine and a straight
-// shaft.
+// Forget makes the next answer start from the drawn engine and shaft.
 func (d *DriveLine) Forget() {
 	d.face.pose = drawnPose()
 	for i := range d.shafts {
 		for j := range d.shafts[i] {
-			d.shafts[i][j].state.Forget()
+			b := &d.shafts[i][j]
+			b.state.Begin(b.drawn)
 		}
 	}
 }
@@ -119,7 +120,7 @@ func (d *DriveLine) Solve(s *State, r *Result) error {
 	b := d.set(s)
 	status := d.bend(b)
 	if s.LeverOn {
-		status = d.lever(b)
+		status = d.lever(b, s.SlideMM)
 	}
 	if err := status.Err(); err != nil {
 		d.face.pose = drawnPose()

@@ -19,16 +19,18 @@ const (
 	leverSpreadMM = 50.0
 )
 
-// leverPlan is the least-squares shift in plan of the slides of levered mounts.
+// leverPlan is a shift in plan, a + b x about a mean place.
 type leverPlan struct{ meanX, meanS, slope float64 }
 
-func planLevers(h *hulls.Hull, slideMM []float64) (p leverPlan) {
+// planLevers is the least-squares shift in plan of what each levered mount is
+// asked for.
+func planLevers(h *hulls.Hull, slideMM []float64, asked func(i int) float64) (p leverPlan) {
 	var n, xx, xs float64
 	for i, m := range h.Mounts {
-		if s := at(slideMM, i); s != 0 {
+		if at(slideMM, i) != 0 {
 			n++
 			p.meanX += m.AtMM[0]
-			p.meanS += s
+			p.meanS += asked(i)
 		}
 	}
 	if n == 0 {
@@ -37,10 +39,10 @@ func planLevers(h *hulls.Hull, slideMM []float64) (p leverPlan) {
 	p.meanX /= n
 	p.meanS /= n
 	for i, m := range h.Mounts {
-		if s := at(slideMM, i); s != 0 {
+		if at(slideMM, i) != 0 {
 			x := m.AtMM[0] - p.meanX
 			xx += x * x
-			xs += x * (s - p.meanS)
+			xs += x * (asked(i) - p.meanS)
 		}
 	}
 	if xx > leverSpreadMM*leverSpreadMM*n/4 {
@@ -53,7 +55,7 @@ func (p leverPlan) footMM(m *hulls.Mount) float64 { return p.meanS + p.slope*(m.
 
 // invalidLevers says which slide a rigid engine cannot follow, or "".
 func invalidLevers(h *hulls.Hull, slideMM []float64) string {
-	p := planLevers(h, slideMM)
+	p := planLevers(h, slideMM, func(i int) float64 { return slideMM[i] })
 	for i := range h.Mounts {
 		m := &h.Mounts[i]
 		if s := at(slideMM, i); s != 0 && math.Abs(s-p.footMM(m)) > leverMisfitMM {
@@ -66,7 +68,7 @@ func invalidLevers(h *hulls.Hull, slideMM []float64) string {
 
 // setLevers slackens the mounts being slid and puts levers on their feet.
 func (d *DriveLine) setLevers(slideMM []float64) {
-	p := planLevers(d.hull, slideMM)
+	p := planLevers(d.hull, slideMM, func(i int) float64 { return slideMM[i] })
 	for i := range d.face.seats {
 		if s := &d.face.seats[i]; s.slideMM != 0 {
 			s.levered = true
@@ -80,13 +82,19 @@ func (d *DriveLine) setLevers(slideMM []float64) {
 // the ratio of rubber to lever stiffness, to this power.
 const leverRounds = 3
 
-// lever aims each lever further by what it fell short, and bends again.
-func (d *DriveLine) lever(b *bent) (status shaftline.Result) {
+// lever aims the levers further by what they fell short, and bends again. The
+// shortfall is taken in plan too: two feet of one end come a micrometre nearer
+// together athwart when the engine turns, which no lever should fight.
+func (d *DriveLine) lever(b *bent, slideMM []float64) (status shaftline.Result) {
+	short := func(i int) float64 {
+		foot := d.engine.bed.toE(d.face.pose.Travel(d.engine.mounts[i].pFM_S))
+		return d.face.seats[i].footMM - foot[1]
+	}
 	for range leverRounds {
+		p := planLevers(d.hull, slideMM, short)
 		for i := range d.face.seats {
 			if s := &d.face.seats[i]; s.levered {
-				foot := d.engine.bed.toE(d.face.pose.Travel(d.engine.mounts[i].pFM_S))
-				s.aimMM += s.footMM - foot[1]
+				s.aimMM += p.footMM(&d.hull.Mounts[i])
 			}
 		}
 		status = d.bend(b)

@@ -93,6 +93,18 @@ func (st *State) Forget() {
 	clear(st.q)
 }
 
+// Start is a bent shape to begin an iteration from.
+type Start [][4]float64
+
+// Shape is the state's, kept.
+func (st *State) Shape() Start { return append(Start(nil), st.q...) }
+
+// Begin makes the next answer start from a shape of the same model.
+func (st *State) Begin(s Start) {
+	copy(st.q, s)
+	st.warm = true
+}
+
 // The damping ladder, in N/mm at each contact: where it starts, how it moves,
 // and below what it is dropped. Bearings are thousands of N/mm.
 const (
@@ -116,7 +128,8 @@ func (m *Model) Bend(st *State, front Front, limits Limits) Result {
 	if most == 0 {
 		most = 200
 	}
-	damping, before := 0.0, math.Inf(1)
+	damping, before, best := 0.0, math.Inf(1), math.Inf(1)
+	stalls := 0         // steps since the residual last fell well
 	consistent := false // st.q and st.f belong together
 	for it := 1; it <= most; it++ {
 		q, ok := front.Balance(m.sweep(st, damping, !st.warm && !consistent))
@@ -136,7 +149,12 @@ func (m *Model) Bend(st *State, front Front, limits Limits) Result {
 		m.advance(st, front, alpha)
 		consistent = true
 		residual := max(m.residual(st), front.Residual(st.p))
-		if residual < tight || (residual < loose && residual >= before/2) {
+		if residual < best/2 {
+			best, stalls = residual, 0
+		} else {
+			stalls++
+		}
+		if residual < tight || (residual < loose && stalls > 2) {
 			st.warm = true
 			return Result{Converged, it, residual}
 		}
