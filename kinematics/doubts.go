@@ -1,0 +1,75 @@
+package kinematics
+
+// This file doubts a hull for what only the mechanics can see: a boat that can
+// be written down, and yet would be odd on the water.
+
+import (
+	"fmt"
+	"math"
+
+	"aligner/hulls"
+	"aligner/kinematics/shaftline"
+)
+
+// WhirlRPM is the shaft's first whirling speed, bolted to an engine that does
+// not move.
+func (d *DriveLine) WhirlRPM() (float64, error) {
+	return d.shafts[0][0].model.WhirlRPM(shaftline.FrontBolted, 1000*gravityMPerS2)
+}
+
+// Doubts looks a hull over by working it out. An error is a hull that cannot
+// be worked out at all.
+func Doubts(h hulls.Hull) ([]hulls.Fault, error) {
+	d, err := Prepare(h)
+	if err != nil {
+		return nil, err
+	}
+	var doubts []hulls.Fault
+	doubt := func(place, value, limit, mend string) {
+		doubts = append(doubts, hulls.Fault{Place: place, Value: value, Limit: limit, Mend: mend})
+	}
+	if err := d.doubtWhirl(doubt); err != nil {
+		return nil, err
+	}
+	for i, m := range d.engine.mounts {
+		if m.solid && m.preloadE[2] <= 0 {
+			doubt(fmt.Sprintf("mounts[%d]", i), "a solid foot that carries nothing at rest",
+				"every foot carries", "measure the centre of mass and the feet again")
+		}
+	}
+	return doubts, d.doubtRest(doubt)
+}
+
+// doubtWhirl compares the first whirling speed with the shaft's.
+func (d *DriveLine) doubtWhirl(doubt func(place, value, limit, mend string)) error {
+	rpm, err := d.WhirlRPM()
+	if err != nil {
+		return err
+	}
+	if most := d.hull.ShaftSpeedMaxRPM; most > 0 && rpm < most {
+		doubt("shaft_speed_max_rpm", fmt.Sprintf("%.0f rpm", most),
+			fmt.Sprintf("below the first whirling speed of this shaft, about %.0f rpm", rpm),
+			"check bearing places, shaft diameter and speed; a whirling shaft breaks things")
+	}
+	return nil
+}
+
+// doubtRest looks at the drawn boat, bolted: the shaft clear of its log and
+// every bearing loaded downward.
+func (d *DriveLine) doubtRest(doubt func(place, value, limit, mend string)) error {
+	var r Result
+	if err := d.Solve(&State{Held: Bolted}, &r); err != nil {
+		return err
+	}
+	if r.LogClearanceMM <= 0 {
+		doubt("log", fmt.Sprintf("the shaft presses on it with %.0f N, bolted as drawn", math.Hypot(r.LogForceN[0], r.LogForceN[1])),
+			"room all round", "check log.at_mm, log.bore_mm and the offsets")
+	}
+	for i, f := range r.BearingForceN {
+		if !(f[1] > 0) {
+			doubt(fmt.Sprintf("bearings[%d]", i), fmt.Sprintf("%s carries %.0f N, bolted as drawn", d.hull.Bearings[i].Name, f[1]),
+				"more than 0 N", "a bearing that carries nothing lets the shaft shake; check bearings and offsets")
+		}
+	}
+	return nil
+}
