@@ -55,13 +55,13 @@
 //
 // # Samples and coverage
 //
-//	    0   1/4  1/2  3/4   1
-//	    +----+----+----+----+
-//	    |      0            |   1/8
-//	    |                1  |   3/8    the standard pattern of four of the
-//	    | 2                 |   5/8    Vulkan specification
-//	    |           3       |   7/8
-//	    +----+----+----+----+
+//	0   1/4  1/2  3/4   1
+//	+----+----+----+----+
+//	|      0            |   1/8
+//	|                1  |   3/8    the standard pattern of four of the
+//	| 2                 |   5/8    Vulkan specification
+//	|           3       |   7/8
+//	+----+----+----+----+
 //
 // The four samples of a pixel lie on four equally spaced rows, so a triangle is
 // scan converted as in a picture of four times the height. A sample belongs to

@@ -9,7 +9,7 @@ package render
 //
 // A layer that covers some of the pixel's samples covers that share of its
 // colour: exact but where a solid's edge runs through the same pixel.
-func (t *tiler) cover(p *pixel, at, x, y int, solid [samples]uint64) {
+func (t *tiler) cover(p *pixel, at, x, y int, solid *[samples]uint64) {
 	var order [layers]struct {
 		key   uint64
 		layer int
@@ -19,7 +19,7 @@ func (t *tiler) cover(p *pixel, at, x, y int, solid [samples]uint64) {
 		if !t.filled[layer] {
 			continue
 		}
-		key := t.nearestUncovered(layer, at, &solid)
+		key := t.nearestUncovered(layer, at, solid)
 		if key == 0 {
 			continue
 		}
@@ -31,14 +31,14 @@ func (t *tiler) cover(p *pixel, at, x, y int, solid [samples]uint64) {
 		n++
 	}
 	for _, o := range order[:n] {
-		t.lay(p, o.layer, at, x, y, &solid)
+		t.lay(p, o.layer, at, x, y, solid)
 	}
 }
 
 // nearestUncovered is the nearest sample of a layer that no solid hides, 0 for
 // none.
 func (t *tiler) nearestUncovered(layer, at int, solid *[samples]uint64) (key uint64) {
-	buf := t.buf[layer][at:]
+	buf := t.buf[layer][at:][:3*tileColumns+1]
 	for s, hides := range solid {
 		if v := buf[s*tileColumns]; v > hides {
 			key = max(key, v)
@@ -49,24 +49,23 @@ func (t *tiler) nearestUncovered(layer, at int, solid *[samples]uint64) (key uin
 
 // lay blends one layer over the pixel.
 func (t *tiler) lay(p *pixel, layer, at, x, y int, solid *[samples]uint64) {
-	buf := t.buf[layer][at:]
-	a, b, c, d := buf[0], buf[tileColumns], buf[2*tileColumns], buf[3*tileColumns]
-	if ((a^b)|(a^c)|(a^d))&idMask == 0 && a > solid[0] && b > solid[1] && c > solid[2] && d > solid[3] {
-		s := &t.r.shades[a&idMask-1]
-		p.over(s, float32(x)+0.5, float32(y)+0.5)
+	buf := t.buf[layer][at:][:3*tileColumns+1]
+	s := [samples]uint64{buf[0], buf[tileColumns], buf[2*tileColumns], buf[3*tileColumns]}
+	if ((s[0]^s[1])|(s[0]^s[2])|(s[0]^s[3]))&idMask == 0 &&
+		s[0] > solid[0] && s[1] > solid[1] && s[2] > solid[2] && s[3] > solid[3] {
+		p.over(&t.r.shades[s[0]&idMask-1], float32(x)+0.5, float32(y)+0.5)
 		return
 	}
 	under := *p
 	p.r, p.g, p.b = 0, 0, 0
-	for i, v := range [samples]uint64{a, b, c, d} {
+	for i, v := range s {
 		q := under
 		if v > solid[i] {
-			sx, sy := samplePlace(x, y, i)
-			q.over(&t.r.shades[v&idMask-1], sx, sy)
+			q.over(&t.r.shades[v&idMask-1], float32(x)+sampleAtX[i], float32(y)+sampleAtY[i])
 		}
-		p.r += q.r / samples
-		p.g += q.g / samples
-		p.b += q.b / samples
+		p.r += q.r * (1.0 / samples)
+		p.g += q.g * (1.0 / samples)
+		p.b += q.b * (1.0 / samples)
 	}
 }
 

@@ -13,7 +13,12 @@ const samples = 4
 // k/4 and lies at 64 k + 32.
 var (
 	sampleX = [samples]int64{96, 224, 32, 160}
-	sampleY = [samples]int64{32, 96, 160, 224}
+)
+
+// The same in pixels.
+var (
+	sampleAtX = [samples]float32{0.375, 0.875, 0.125, 0.625}
+	sampleAtY = [samples]float32{0.125, 0.375, 0.625, 0.875}
 )
 
 // A sample is a key and an id in one number: the larger is the nearer, and at

@@ -2,7 +2,10 @@
 
 package render
 
-import "encoding/binary"
+import (
+	"encoding/binary"
+	"math"
+)
 
 // tiler is one worker's own memory for a tile.
 type tiler struct {
@@ -10,10 +13,9 @@ type tiler struct {
 	window tileWindow
 	buf    [layers][]uint64
 	filled [layers]bool // whether the layer holds anything in this tile
-	// What the outline pass compares: the surface of each pixel of the row
-	// above, and of the pixel on the left; mixed where samples differ.
+	// above is the surface of each pixel of the row above, surfaceMixed where its
+	// samples differ: where it and the left one are like a pixel, no outline runs.
 	above [tileSize]uint32
-	left  uint32
 }
 
 // Surface 0 of part 0 would be 0; ids of pixels are therefore one more.
@@ -47,7 +49,6 @@ func (t *tiler) resolve(tileX, tileY int) {
 	}
 	for y := range high {
 		at := (y0+y)*r.view.width + x0
-		t.left = surfaceMixed
 		t.resolveRow(x0, y0+y, (y+apron)*samples*tileColumns+apron, r.pix[4*at:4*(at+wide)], r.front[at:at+wide])
 	}
 }
@@ -64,34 +65,34 @@ func (t *tiler) resolveRow(x0, y, at int, pix []uint8, front []uint32) {
 	ground := &r.ground[y]
 	translucent := t.filled[1] || t.filled[2] || t.filled[3] || t.filled[4]
 	centreY := float32(y) + 0.5
+	left := surfaceMixed // the pixel on the left belongs to another tile too
 	for x := range front {
-		a, b, c, d := row0[x], row1[x], row2[x], row3[x]
+		s := [samples]uint64{row0[x], row1[x], row2[x], row3[x]}
 		var p pixel
-		centreX := float32(x0+x) + 0.5
 		switch {
-		case a|b|c|d == 0:
-			front[x] = 0
-			if !translucent && t.left == surfaceNone && t.above[x] == surfaceNone {
+		case s[0]|s[1]|s[2]|s[3] == 0:
+			if !translucent && left == surfaceNone && t.above[x] == surfaceNone {
+				front[x] = 0
 				binary.LittleEndian.PutUint32(pix[4*x:], ground.pixel[(x0+x)&7])
 				continue
 			}
 			p.r, p.g, p.b = ground.rgb[0], ground.rgb[1], ground.rgb[2]
-		case ((a^b)|(a^c)|(a^d))&idMask == 0:
-			p.nearest = uint32(a & idMask)
-			s := &r.shades[p.nearest-1]
-			p.surface = s.surface + 1
-			p.r, p.g, p.b = r.shadeAt(s, centreX, centreY)
+		case ((s[0]^s[1])|(s[0]^s[2])|(s[0]^s[3]))&idMask == 0:
+			p.nearest = uint32(s[0] & idMask)
+			own := &r.shades[p.nearest-1]
+			p.surface = own.surface + 1
+			p.r, p.g, p.b = r.shadeAt(own, float32(x0+x)+0.5, centreY)
 		default:
-			t.mixed(&p, [samples]uint64{a, b, c, d}, x0+x, y)
+			t.mixed(&p, &s, x0+x, y)
 		}
 		front[x] = p.nearest
 		if translucent {
-			t.cover(&p, at+x, x0+x, y, [samples]uint64{a, b, c, d})
+			t.cover(&p, at+x, x0+x, y, &s)
 		}
-		if p.surface != t.left || p.surface != t.above[x] || p.surface == surfaceMixed {
+		if p.surface != left || p.surface != t.above[x] || p.surface == surfaceMixed {
 			t.outline(&p, at+x, x0+x, y)
 		}
-		t.left, t.above[x] = p.surface, p.surface
+		left, t.above[x] = p.surface, p.surface
 		binary.LittleEndian.PutUint32(pix[4*x:],
 			uint32(toneByte(p.r))|uint32(toneByte(p.g))<<8|uint32(toneByte(p.b))<<16|0xff000000)
 	}
@@ -106,14 +107,21 @@ func (r *Renderer) shadeAt(s *shadeTriangle, x, y float32) (red, green, blue flo
 // mixed shades a pixel whose samples belong to different triangles: once for
 // each smooth surface among them. It is always shaded at a sample the triangle
 // covers, for a plane extended beyond its triangle can have any value.
-func (t *tiler) mixed(p *pixel, s [samples]uint64, x, y int) {
+func (t *tiler) mixed(p *pixel, s *[samples]uint64, x, y int) {
 	r := t.r
-	p.nearest = uint32(max(s[0], s[1], s[2], s[3]) & idMask)
-	p.surface = r.surfaceOf(s[0])
+	nearest := max(s[0], s[1], s[2], s[3])
+	p.nearest = uint32(nearest & idMask)
+	if s[0] != 0 && s[1] != 0 && s[2] != 0 && s[3] != 0 && r.oneSurface(s, nearest) {
+		own := &r.shades[s[0]&idMask-1]
+		p.surface = own.surface + 1
+		p.r, p.g, p.b = r.shadeAt(own, float32(x)+sampleAtX[0], float32(y)+sampleAtY[0])
+		return
+	}
+	p.surface = surfaceMixed
 	var colour [samples][3]float32
 	for i, v := range s {
 		j := 0
-		for j < i && !r.sameSurface(&s, j, i, x, y) {
+		for j < i && (s[j]^v)&idMask != 0 {
 			j++
 		}
 		switch {
@@ -122,24 +130,33 @@ func (t *tiler) mixed(p *pixel, s [samples]uint64, x, y int) {
 		case v == 0:
 			colour[i] = r.ground[y].rgb
 		default:
-			sx, sy := samplePlace(x, y, i)
-			red, green, blue := r.shadeAt(&r.shades[v&idMask-1], sx, sy)
+			red, green, blue := r.shadeAt(&r.shades[v&idMask-1], float32(x)+sampleAtX[i], float32(y)+sampleAtY[i])
 			colour[i] = [3]float32{red, green, blue}
 		}
-		p.r += colour[i][0]
-		p.g += colour[i][1]
-		p.b += colour[i][2]
-		if i > 0 && j > 0 {
-			p.surface = surfaceMixed
-		}
+		p.r += colour[i][0] * (1.0 / samples)
+		p.g += colour[i][1] * (1.0 / samples)
+		p.b += colour[i][2] * (1.0 / samples)
 	}
-	p.r, p.g, p.b = p.r/samples, p.g/samples, p.b/samples
 }
 
-// samplePlace is where a pixel's sample lies in the picture.
-func samplePlace(x, y, sample int) (sx, sy float32) {
-	return float32(x) + float32(sampleX[sample])/subpixel, float32(y) + float32(sampleY[sample])/subpixel
+// oneSurface reports whether a pixel's samples, none of them empty, lie on one
+// smooth surface that does not pass behind itself: their depths must not differ
+// by more than the least steep of their triangles allows over two pixels. A
+// wrong no costs a shading; a wrong yes would leave a jagged edge.
+func (r *Renderer) oneSurface(s *[samples]uint64, nearest uint64) bool {
+	a, b := &r.shades[s[0]&idMask-1], &r.shades[s[1]&idMask-1]
+	c, d := &r.shades[s[2]&idMask-1], &r.shades[s[3]&idMask-1]
+	if a.surface != b.surface || a.surface != c.surface || a.surface != d.surface {
+		return false
+	}
+	farthest := min(s[0], s[1], s[2], s[3])
+	spread := float32((nearest-farthest)>>idBits) * (1.0 / keyScale)
+	slack := r.slack + r.slackOfKey*float32(nearest>>idBits)*(1.0/keyScale)
+	return spread <= slack+2*min(a.steepness(), b.steepness(), c.steepness(), d.steepness())
 }
+
+// steepness is how much the depth key changes over a pixel, at most.
+func (s *shadeTriangle) steepness() float32 { return abs32(s.key.a) + abs32(s.key.b) }
 
 // surfaceOf is the surface a sample shows, plus one; 0 for none.
 func (r *Renderer) surfaceOf(v uint64) uint32 {
@@ -149,29 +166,5 @@ func (r *Renderer) surfaceOf(v uint64) uint32 {
 	return r.shades[v&idMask-1].surface + 1
 }
 
-// sameSurface reports whether two samples of a pixel can share one shading:
-// they are of one triangle, or of one smooth surface that does not pass behind
-// itself between them. For the latter either triangle's plane must foretell the
-// other sample's depth to within half a pixel along its slope. A wrong no costs
-// a shading; a wrong yes would leave a jagged edge.
-func (r *Renderer) sameSurface(s *[samples]uint64, i, j, x, y int) bool {
-	a, b := s[i]&idMask, s[j]&idMask
-	if a == b {
-		return true
-	}
-	if a == 0 || b == 0 {
-		return false
-	}
-	sa, sb := &r.shades[a-1], &r.shades[b-1]
-	if sa.surface != sb.surface {
-		return false
-	}
-	xi, yi := samplePlace(x, y, i)
-	xj, yj := samplePlace(x, y, j)
-	ki, kj := float32(s[i]>>idBits)/keyScale, float32(s[j]>>idBits)/keyScale
-	slack := r.slackOfKey*ki + r.slack
-	return abs32(sa.key.at(xj, yj)-kj) <= slack+0.5*(abs32(sa.key.a)+abs32(sa.key.b)) &&
-		abs32(sb.key.at(xi, yi)-ki) <= slack+0.5*(abs32(sb.key.a)+abs32(sb.key.b))
-}
-
-func abs32(x float32) float32 { return max(x, -x) }
+// abs32 clears the sign bit: no branch, no minding of NaN.
+func abs32(x float32) float32 { return math.Float32frombits(math.Float32bits(x) &^ (1 << 31)) }

@@ -21,10 +21,10 @@ func newMaterial(p *Part) material {
 
 // lamp is the lighting made ready: all directions in frame V, unit length.
 type lamp struct {
-	up, key, half          [3]float32
-	keyStrength            float32
-	ground, skyMinusGround float32
-	rim                    float32
+	up, key, half    [3]float32
+	keyStrength      float32
+	middle, halfSpan float32 // light from the side, and what above adds to it
+	rim              float32
 }
 
 // newLamp places the lights. half is half way between the key light and the
@@ -39,13 +39,13 @@ func newLamp(l Light, v *view, up [3]float64) lamp {
 	key := [3]float64{float64(l.KeyDirection[0]), float64(l.KeyDirection[1]), float64(l.KeyDirection[2])}
 	k := unit(key)
 	return lamp{
-		up:             unit(u),
-		key:            k,
-		half:           unit([3]float64{float64(k[0]), float64(k[1]), float64(k[2]) + 1}),
-		keyStrength:    l.Key,
-		ground:         l.Ground,
-		skyMinusGround: l.Sky - l.Ground,
-		rim:            l.Rim,
+		up:          unit(u),
+		key:         k,
+		half:        unit([3]float64{float64(k[0]), float64(k[1]), float64(k[2]) + 1}),
+		keyStrength: l.Key,
+		middle:      (l.Sky + l.Ground) / 2,
+		halfSpan:    (l.Sky - l.Ground) / 2,
+		rim:         l.Rim,
 	}
 }
 
@@ -62,36 +62,44 @@ func unit(a [3]float64) [3]float32 {
 //
 // Open sky darkens light from the sky and the rim fully and the key light by
 // two thirds, as a soft stand-in for its shadow.
+//
+// The products with the light directions are taken before the length is known,
+// so that the processor can work on both at once and branches are decided early.
 func (l *lamp) solid(m *material, nx, ny, nz, sky float32) (r, g, b float32) {
-	inv := 1 / sqrt32(nx*nx+ny*ny+nz*nz+1e-30)
-	nx, ny, nz, sky = nx*inv, ny*inv, nz*inv, sky*inv
-	hemi := 0.5 + 0.5*(nx*l.up[0]+ny*l.up[1]+nz*l.up[2])
-	rim := 1 - nz
+	square := nx*nx + ny*ny + nz*nz + 1e-30
+	up := nx*l.up[0] + ny*l.up[1] + nz*l.up[2]
+	key := nx*l.key[0] + ny*l.key[1] + nz*l.key[2]
+	inv := 1 / sqrt32(square)
+	sky *= inv
+	rim := 1 - nz*inv
 	rim *= rim
 	rim *= rim * l.rim
-	light := (l.ground + l.skyMinusGround*hemi + rim) * sky
-	var shine float32
-	if key := nx*l.key[0] + ny*l.key[1] + nz*l.key[2]; key > 0 {
-		light += l.keyStrength * key * (0.35 + 0.65*sky)
-		if h := nx*l.half[0] + ny*l.half[1] + nz*l.half[2]; h > 0.8 {
-			h *= h
-			h *= h
-			h *= h
-			h *= h
-			shine = h * h * m.gloss * sky
-		}
+	light := (l.middle + l.halfSpan*up*inv + rim) * sky
+	if key <= 0 {
+		return m.rgb[0] * light, m.rgb[1] * light, m.rgb[2] * light
 	}
+	light += l.keyStrength * key * inv * (0.35 + 0.65*sky)
+	half := nx*l.half[0] + ny*l.half[1] + nz*l.half[2]
+	if half*half < 0.64*square {
+		return m.rgb[0] * light, m.rgb[1] * light, m.rgb[2] * light
+	}
+	h := half * inv
+	h *= h
+	h *= h
+	h *= h
+	h *= h
+	shine := h * h * m.gloss * sky
 	return m.rgb[0]*light + shine, m.rgb[1]*light + shine, m.rgb[2]*light + shine
 }
 
 // translucent shades a corner of a translucent part: premultiplied colour and
 // opacity. Like glass it is denser where it is seen at a slant.
 func (l *lamp) translucent(m *material, n [3]float32, sky float32) [4]float32 {
-	hemi := 0.5 + 0.5*(n[0]*l.up[0]+n[1]*l.up[1]+n[2]*l.up[2])
+	up := n[0]*l.up[0] + n[1]*l.up[1] + n[2]*l.up[2]
 	key := max(n[0]*l.key[0]+n[1]*l.key[1]+n[2]*l.key[2], 0)
 	slant := max(1-n[2], 0)
 	slant *= slant
-	light := l.ground + l.skyMinusGround*hemi + l.keyStrength*key + slant*slant*l.rim
+	light := l.middle + l.halfSpan*up + l.keyStrength*key + slant*slant*l.rim
 	alpha := min(m.opacity*(0.55+1.6*slant), 0.5+0.5*m.opacity)
 	light *= alpha
 	return [4]float32{m.rgb[0] * light, m.rgb[1] * light, m.rgb[2] * light, alpha}
