@@ -51,9 +51,9 @@ func (d *DriveLine) gap(s *State, b *bent, r *Result) {
 	n := d.face.pose.Normal()
 	dy, dz := r.FrontEndSlope[0], r.FrontEndSlope[1]
 	r.Parts = Parts{
-		Tilt:   [2]float64{-radius * n[2] / n[0], radius * n[1] / n[0]},
-		Swing:  [2]float64{radius * (dz - b.sag[1]), -radius * (dy - b.sag[0])},
-		Sag:    [2]float64{radius * b.sag[1], -radius * b.sag[0]},
+		Tilt:   [2]float64{0 - radius*n[2]/n[0], radius * n[1] / n[0]},
+		Swing:  [2]float64{radius * (dz - b.sag[1]), radius * (b.sag[0] - dy)},
+		Sag:    [2]float64{radius * b.sag[1], 0 - radius*b.sag[0]},
 		RunOut: s.RunOut.cosSin(),
 	}
 	out := r.Parts.RunOut
