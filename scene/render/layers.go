@@ -10,10 +10,8 @@ package render
 // A layer that covers some of the pixel's samples covers that share of its
 // colour: exact but where a solid's edge runs through the same pixel.
 func (t *tiler) cover(p *pixel, at, x, y int, solid *[samples]uint64) {
-	var order [layers]struct {
-		key   uint64
-		layer int
-	}
+	var keys [layers]uint64
+	var order [layers]int
 	n := 0
 	for layer := 1; layer < layers; layer++ {
 		if !t.filled[layer] {
@@ -24,14 +22,14 @@ func (t *tiler) cover(p *pixel, at, x, y int, solid *[samples]uint64) {
 			continue
 		}
 		i := n
-		for ; i > 0 && order[i-1].key > key; i-- {
-			order[i] = order[i-1]
+		for ; i > 0 && keys[i-1] > key; i-- {
+			keys[i], order[i] = keys[i-1], order[i-1]
 		}
-		order[i].key, order[i].layer = key, layer
+		keys[i], order[i] = key, layer
 		n++
 	}
-	for _, o := range order[:n] {
-		t.lay(p, o.layer, at, x, y, solid)
+	for _, layer := range order[:n] {
+		t.lay(p, layer, at, x, y, solid)
 	}
 }
 
@@ -50,17 +48,16 @@ func (t *tiler) nearestUncovered(layer, at int, solid *[samples]uint64) (key uin
 // lay blends one layer over the pixel.
 func (t *tiler) lay(p *pixel, layer, at, x, y int, solid *[samples]uint64) {
 	buf := t.buf[layer][at:][:3*tileColumns+1]
-	s := [samples]uint64{buf[0], buf[tileColumns], buf[2*tileColumns], buf[3*tileColumns]}
-	if ((s[0]^s[1])|(s[0]^s[2])|(s[0]^s[3]))&idMask == 0 &&
-		s[0] > solid[0] && s[1] > solid[1] && s[2] > solid[2] && s[3] > solid[3] {
-		p.over(&t.r.shades[s[0]&idMask-1], float32(x)+0.5, float32(y)+0.5)
+	k0, k1, k2, k3 := buf[0], buf[tileColumns], buf[2*tileColumns], buf[3*tileColumns]
+	if ((k0^k1)|(k0^k2)|(k0^k3))&idMask == 0 && k0 > solid[0] && k1 > solid[1] && k2 > solid[2] && k3 > solid[3] {
+		p.over(&t.r.shades[k0&idMask-1], float32(x)+0.5, float32(y)+0.5)
 		return
 	}
 	under := *p
 	p.r, p.g, p.b = 0, 0, 0
-	for i, v := range s {
+	for i, hides := range solid {
 		q := under
-		if v > solid[i] {
+		if v := buf[i*tileColumns]; v > hides {
 			q.over(&t.r.shades[v&idMask-1], float32(x)+sampleAtX[i], float32(y)+sampleAtY[i])
 		}
 		p.r += q.r * (1.0 / samples)

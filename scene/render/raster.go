@@ -66,7 +66,7 @@ func newDepthRows(t *rasterTriangle, w tileWindow, row int64) depthRows {
 	d.perRow = int64(t.keyY * (fine / samples))
 	d.atRow = int64(corner*fine) + d.perRow*(row-w.y*samples)
 	for s := range d.inset {
-		d.inset[s] = int64(t.keyX * (keyScale / subpixel) * float64(sampleX[s]))
+		d.inset[s] = d.perPx * sampleX[s] >> subpixelBits
 	}
 	return d
 }
@@ -93,6 +93,22 @@ func (w tileWindow) rasterise(buf []uint64, t *rasterTriangle) {
 	}
 }
 
+// unrolled is how many samples of a span are written without looking at its
+// length: most spans are short, and a loop that runs a different number of times
+// on each row costs more in mispredicted branches than some samples that are
+// masked off. Buffers are longer by as much.
+const unrolled = 4
+
+// firstOnly[n] keeps the first n of unrolled samples.
+var firstOnly = func() (m [unrolled + 1][unrolled]uint64) {
+	for n := range m {
+		for i := range n {
+			m[n][i] = ^uint64(0)
+		}
+	}
+	return m
+}()
+
 // fillBetween fills sample rows from to to-1. A sample at x is inside when
 // left <= x < right.
 func (w tileWindow) fillBetween(buf []uint64, d *depthRows, long, short edge, shortIsLeft bool, from, to int64) {
@@ -100,25 +116,38 @@ func (w tileWindow) fillBetween(buf []uint64, d *depthRows, long, short edge, sh
 	if shortIsLeft {
 		left, right = short, long
 	}
-	const one = 1 << 32
-	origin := w.x<<32 - (one - 1) // rounding up
-	at := (from - w.y*samples) * tileColumns
+	const roundUp = 1<<32 - 1
+	lx, rx := left.x-w.x<<32+roundUp, right.x-w.x<<32+roundUp
+	atRow := d.atRow
 	step := uint64(d.perPx) << idBits
+	buf = buf[(from-w.y*samples)*tileColumns:]
 	for k := from; k < to; k++ {
 		s := k & (samples - 1)
-		place := origin + sampleX[s]<<24
-		c0, c1 := max((left.x-place)>>32, 0), min((right.x-place)>>32, tileColumns)
-		if c0 < c1 {
-			v := uint64(d.atRow>>8+d.inset[s]+d.perPx*c0)<<idBits | d.id
-			row := buf[at+c0 : at+c1]
-			for i := range row {
-				row[i] = max(row[i], v)
-				v += step
+		c0, c1 := (lx-sampleX[s]<<24)>>32, (rx-sampleX[s]<<24)>>32
+		c0, c1 = max(c0, 0), min(c1, tileColumns)
+		if n := c1 - c0; n > 0 {
+			v := uint64(atRow>>8+d.inset[s]+d.perPx*c0)<<idBits | d.id
+			row := buf[c0 : c0+unrolled]
+			keep := &firstOnly[min(n, unrolled)]
+			row[0] = max(row[0], v&keep[0])
+			v += step
+			row[1] = max(row[1], v&keep[1])
+			v += step
+			row[2] = max(row[2], v&keep[2])
+			v += step
+			row[3] = max(row[3], v&keep[3])
+			if n > unrolled {
+				row = buf[c0+unrolled : c1]
+				for i := range row {
+					v += step
+					row[i] = max(row[i], v)
+				}
 			}
 		}
-		left.x += left.step
-		right.x += right.step
-		d.atRow += d.perRow
-		at += tileColumns
+		lx += left.step
+		rx += right.step
+		atRow += d.perRow
+		buf = buf[tileColumns:]
 	}
+	d.atRow = atRow
 }

@@ -15,7 +15,10 @@ type tiler struct {
 	filled [layers]bool // whether the layer holds anything in this tile
 	// above is the surface of each pixel of the row above, surfaceMixed where its
 	// samples differ: where it and the left one are like a pixel, no outline runs.
-	above [tileSize]uint32
+	above       [tileSize]uint32
+	samples     [samples]uint64
+	out         pixel
+	translucent bool // whether any layer but the solids' holds something
 }
 
 // Surface 0 of part 0 would be 0; ids of pixels are therefore one more.
@@ -27,7 +30,7 @@ const (
 func newTiler(r *Renderer) *tiler {
 	t := &tiler{r: r}
 	for i := range t.buf {
-		t.buf[i] = make([]uint64, tileRows*tileColumns)
+		t.buf[i] = make([]uint64, (tileRows+1)*tileColumns)
 	}
 	return t
 }
@@ -53,48 +56,74 @@ func (t *tiler) resolve(tileX, tileY int) {
 	}
 }
 
-// resolveRow writes one row of the tile; at is where its first sample lies.
+// resolveRow writes one row of the tile; at is where its first sample lies. The
+// two plain kinds of pixel are finished here, background and the inside of a
+// solid triangle with nothing over it; all others go through a pixel's stages.
 func (t *tiler) resolveRow(x0, y, at int, pix []uint8, front []uint32) {
 	r := t.r
 	solid := t.buf[layerSolid]
 	wide := len(front)
+	pix = pix[:4*wide]
 	row0 := solid[at:][:wide]
 	row1 := solid[at+tileColumns:][:wide]
 	row2 := solid[at+2*tileColumns:][:wide]
 	row3 := solid[at+3*tileColumns:][:wide]
-	ground := &r.ground[y]
-	translucent := t.filled[1] || t.filled[2] || t.filled[3] || t.filled[4]
+	above := t.above[:wide]
+	ground, shades, materials, lamp := &r.ground[y], r.shades, r.materials, &r.lamp
 	centreY := float32(y) + 0.5
 	left := surfaceMixed // the pixel on the left belongs to another tile too
+	// These two live in the tiler and are handed on by pointer: copying small
+	// structs just written stalls the processor.
+	s, p := &t.samples, &t.out
 	for x := range front {
-		s := [samples]uint64{row0[x], row1[x], row2[x], row3[x]}
-		var p pixel
-		switch {
-		case s[0]|s[1]|s[2]|s[3] == 0:
-			if !translucent && left == surfaceNone && t.above[x] == surfaceNone {
+		a, b, c, d := row0[x], row1[x], row2[x], row3[x]
+		if !t.translucent {
+			if a|b|c|d == 0 && left == surfaceNone && above[x] == surfaceNone {
 				front[x] = 0
 				binary.LittleEndian.PutUint32(pix[4*x:], ground.pixel[(x0+x)&7])
 				continue
 			}
-			p.r, p.g, p.b = ground.rgb[0], ground.rgb[1], ground.rgb[2]
-		case ((s[0]^s[1])|(s[0]^s[2])|(s[0]^s[3]))&idMask == 0:
-			p.nearest = uint32(s[0] & idMask)
-			own := &r.shades[p.nearest-1]
-			p.surface = own.surface + 1
-			p.r, p.g, p.b = r.shadeAt(own, float32(x0+x)+0.5, centreY)
-		default:
-			t.mixed(&p, &s, x0+x, y)
+			if id := uint32(a & idMask); id != 0 && ((a^b)|(a^c)|(a^d))&idMask == 0 {
+				own := &shades[id-1]
+				if surface := own.surface + 1; surface == left && surface == above[x] {
+					f, centreX := &own.attribute, float32(x0+x)+0.5
+					front[x] = id
+					red, green, blue := lamp.solid(&materials[own.surface>>16],
+						f[0].at(centreX, centreY), f[1].at(centreX, centreY), f[2].at(centreX, centreY), f[3].at(centreX, centreY))
+					binary.LittleEndian.PutUint32(pix[4*x:], tonePixel(red, green, blue))
+					continue
+				}
+			}
 		}
-		front[x] = p.nearest
-		if translucent {
-			t.cover(&p, at+x, x0+x, y, &s)
-		}
-		if p.surface != left || p.surface != t.above[x] || p.surface == surfaceMixed {
-			t.outline(&p, at+x, x0+x, y)
-		}
-		left, t.above[x] = p.surface, p.surface
-		binary.LittleEndian.PutUint32(pix[4*x:],
-			uint32(toneByte(p.r))|uint32(toneByte(p.g))<<8|uint32(toneByte(p.b))<<16|0xff000000)
+		s[0], s[1], s[2], s[3] = a, b, c, d
+		t.pixel(p, s, at+x, x0+x, y, left, above[x])
+		front[x], left, above[x] = p.nearest, p.surface, p.surface
+		binary.LittleEndian.PutUint32(pix[4*x:], tonePixel(p.r, p.g, p.b))
+	}
+}
+
+// pixel takes one pixel through all its stages: solids, translucent layers,
+// outline. left and above are the surfaces of its neighbours.
+func (t *tiler) pixel(p *pixel, s *[samples]uint64, at, x, y int, left, above uint32) {
+	r := t.r
+	p.surface, p.nearest = surfaceNone, 0
+	switch {
+	case s[0]|s[1]|s[2]|s[3] == 0:
+		ground := &r.ground[y]
+		p.r, p.g, p.b = ground.rgb[0], ground.rgb[1], ground.rgb[2]
+	case ((s[0]^s[1])|(s[0]^s[2])|(s[0]^s[3]))&idMask == 0:
+		p.nearest = uint32(s[0] & idMask)
+		own := &r.shades[p.nearest-1]
+		p.surface = own.surface + 1
+		p.r, p.g, p.b = r.shadeAt(own, float32(x)+0.5, float32(y)+0.5)
+	default:
+		t.mixed(p, s, x, y)
+	}
+	if t.translucent {
+		t.cover(p, at, x, y, s)
+	}
+	if p.surface != left || p.surface != above || p.surface == surfaceMixed {
+		t.outline(p, at, x, y)
 	}
 }
 
@@ -118,6 +147,7 @@ func (t *tiler) mixed(p *pixel, s *[samples]uint64, x, y int) {
 		return
 	}
 	p.surface = surfaceMixed
+	p.r, p.g, p.b = 0, 0, 0
 	var colour [samples][3]float32
 	for i, v := range s {
 		j := 0

@@ -133,15 +133,12 @@ func rollOff(x float64) float64 {
 	return knee + (1-knee)*(1-math.Exp(-(x-knee)/(1-knee)))
 }
 
-func toneByte(x float32) uint8 {
-	i := uint32(int32(x * toneScale))
-	if i >= toneSteps {
-		if x < 0 {
-			return tone[0]
-		}
-		return tone[toneSteps-1]
-	}
-	return tone[i]
+// toneByte turns light, never negative, into a byte.
+func toneByte(x float32) uint8 { return tone[min(uint32(int32(x*toneScale)), toneSteps-1)] }
+
+// tonePixel is a pixel as it lies in an image.RGBA, read little-endian.
+func tonePixel(r, g, b float32) uint32 {
+	return uint32(toneByte(r)) | uint32(toneByte(g))<<8 | uint32(toneByte(b))<<16 | 0xff000000
 }
 
 func encodeSRGB(x float64) float64 {

@@ -20,6 +20,7 @@ func (t *tiler) draw(tile int) {
 	if slot != nil {
 		slot.filled = true
 	}
+	t.translucent = t.filled[1] || t.filled[2] || t.filled[3] || t.filled[4]
 	t.resolve(tileX, tileY)
 }
 
