@@ -38,6 +38,11 @@ type lane struct {
 	triangles []rasterTriangle
 	bins      [layers][][]uint32
 	used      [layers]bool
+
+	// The triangle at hand.
+	corners  [3]corner
+	gradient gradient
+	lit      bool // its light is taken from its corners
 }
 
 // span is a run of triangles or vertices of one part.
@@ -89,23 +94,25 @@ func (s *binSet) share(parts []Part, list []int) {
 	}
 }
 
-// add keeps a triangle and notes it in every tile it may touch.
-func (l *lane) add(r *Renderer, layer int, t *rasterTriangle) {
+// bin notes the last triangle in every tile it may touch; one that touches none
+// is dropped.
+func (l *lane) bin(r *Renderer, layer int) {
+	n := len(l.triangles) - 1
+	t := &l.triangles[n]
 	left, right := min(t.x[0], t.x[1], t.x[2])>>subpixelBits, max(t.x[0], t.x[1], t.x[2])>>subpixelBits
 	top, bottom := t.y[0]>>subpixelBits, t.y[2]>>subpixelBits
 	if right < 0 || bottom < 0 || left >= int32(r.view.width) || top >= int32(r.view.height) {
+		l.triangles = l.triangles[:n]
 		return
 	}
 	tx0, tx1 := max(left, 0)>>tileBits, min((right+apron)>>tileBits, int32(r.tilesX)-1)
 	ty0, ty1 := max(top, 0)>>tileBits, min((bottom+apron)>>tileBits, int32(r.tilesY)-1)
-	n := uint32(len(l.triangles))
-	l.triangles = append(l.triangles, *t)
 	l.used[layer] = true
 	bins := l.bins[layer]
 	for ty := ty0; ty <= ty1; ty++ {
 		for tx := tx0; tx <= tx1; tx++ {
 			k := ty*int32(r.tilesX) + tx
-			bins[k] = append(bins[k], n)
+			bins[k] = append(bins[k], uint32(n))
 		}
 	}
 }

@@ -37,9 +37,11 @@ func (r *Renderer) setUpClipped(l *lane, part, tri int) {
 	}
 	var corners [maxClipped]vertex
 	for i := range poly {
-		if !poly[i].project(&corners[i], v) {
+		o := &corners[i]
+		if !poly[i].project(o, v) {
 			return
 		}
+		o.light[0], o.light[1], o.light[2] = r.lamp.solid(&r.materials[part], o.normal[0], o.normal[1], o.normal[2], o.openSky)
 	}
 	r.emitFan(l, part, tri, corners[:len(poly)])
 }
@@ -68,12 +70,8 @@ func (r *Renderer) emitFan(l *lane, part, tri int, corners []vertex) {
 		if piece(i) == 0 {
 			continue
 		}
-		c := [3]corner{
-			r.corner(p, f, &corners[0], front),
-			r.corner(p, f, &corners[i], front),
-			r.corner(p, f, &corners[i+1], front),
-		}
-		r.emit(l, part, tri, front, &c, i == largest)
+		r.setCorners(l, p, f, front, &corners[0], &corners[i], &corners[i+1])
+		r.emit(l, part, tri, front, i == largest)
 	}
 }
 

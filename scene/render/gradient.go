@@ -13,7 +13,7 @@ type gradient struct {
 // quantity is taken to change along the longest edge only.
 const sliverPx = 1.0 / 64
 
-func newGradient(c *[3]corner) gradient {
+func (g *gradient) set(c *[3]corner) {
 	const px = 1.0 / subpixel
 	x0, y0 := float64(c[0].x)*px, float64(c[0].y)*px
 	ux, uy := float64(c[1].x-c[0].x)*px, float64(c[1].y-c[0].y)*px
@@ -21,10 +21,11 @@ func newGradient(c *[3]corner) gradient {
 	area := ux*vy - vx*uy
 	longest := max(ux*ux+uy*uy, vx*vx+vy*vy, (vx-ux)*(vx-ux)+(vy-uy)*(vy-uy))
 	if area*area < sliverPx*sliverPx*longest {
-		return sliverGradient(x0, y0, ux, uy, vx, vy, longest)
+		*g = sliverGradient(x0, y0, ux, uy, vx, vy, longest)
+		return
 	}
 	d := 1 / area
-	return gradient{x0, y0, vy * d, -vx * d, -uy * d, ux * d}
+	g.x0, g.y0, g.ax, g.ay, g.bx, g.by = x0, y0, vy*d, -vx*d, -uy*d, ux*d
 }
 
 // sliverGradient weighs the two differences so that the slope along the longest
@@ -46,9 +47,9 @@ func (g *gradient) of(f0, f1, f2 float64) (dx, dy float64) {
 	return u*g.ax + v*g.bx, u*g.ay + v*g.by
 }
 
-// plane returns the whole plane in single precision. The constant is worked out
-// in double precision because it lies far from the triangle.
-func (g *gradient) plane(f0, f1, f2 float32) plane {
+// plane fills in a whole plane in single precision. The constant is worked out in
+// double precision because it lies far from the triangle.
+func (g *gradient) plane(p *plane, f0, f1, f2 float32) {
 	dx, dy := g.of(float64(f0), float64(f1), float64(f2))
-	return plane{float32(dx), float32(dy), float32(float64(f0) - dx*g.x0 - dy*g.y0)}
+	p.a, p.b, p.c = float32(dx), float32(dy), float32(float64(f0)-dx*g.x0-dy*g.y0)
 }

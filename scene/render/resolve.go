@@ -69,7 +69,7 @@ func (t *tiler) resolveRow(x0, y, at int, pix []uint8, front []uint32) {
 	row2 := solid[at+2*tileColumns:][:wide]
 	row3 := solid[at+3*tileColumns:][:wide]
 	above := t.above[:wide]
-	ground, shades, materials, lamp := &r.ground[y], r.shades, r.materials, &r.lamp
+	ground, shades := &r.ground[y], r.shades
 	centreY := float32(y) + 0.5
 	left := surfaceMixed // the pixel on the left belongs to another tile too
 	// These two live in the tiler and are handed on by pointer: copying small
@@ -86,10 +86,8 @@ func (t *tiler) resolveRow(x0, y, at int, pix []uint8, front []uint32) {
 			if id := uint32(a & idMask); id != 0 && ((a^b)|(a^c)|(a^d))&idMask == 0 {
 				own := &shades[id-1]
 				if surface := own.surface + 1; surface == left && surface == above[x] {
-					f, centreX := &own.attribute, float32(x0+x)+0.5
 					front[x] = id
-					red, green, blue := lamp.solid(&materials[own.surface>>16],
-						f[0].at(centreX, centreY), f[1].at(centreX, centreY), f[2].at(centreX, centreY), f[3].at(centreX, centreY))
+					red, green, blue := r.shadeAt(own, float32(x0+x)+0.5, centreY)
 					binary.LittleEndian.PutUint32(pix[4*x:], tonePixel(red, green, blue))
 					continue
 				}
@@ -130,6 +128,10 @@ func (t *tiler) pixel(p *pixel, s *[samples]uint64, at, x, y int, left, above ui
 // shadeAt shades a solid triangle at a picture position.
 func (r *Renderer) shadeAt(s *shadeTriangle, x, y float32) (red, green, blue float32) {
 	a := &s.attribute
+	if a[3].a == litMark {
+		// Beside a corner that catches no light a plane may dip below nothing.
+		return max(a[0].at(x, y), 0), max(a[1].at(x, y), 0), max(a[2].at(x, y), 0)
+	}
 	return r.lamp.solid(&r.materials[s.surface>>16], a[0].at(x, y), a[1].at(x, y), a[2].at(x, y), a[3].at(x, y))
 }
 

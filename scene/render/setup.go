@@ -3,6 +3,8 @@
 
 package render
 
+import "math"
+
 // rasterTriangle is what scan conversion needs: corners from top to bottom and
 // the plane of the depth key.
 type rasterTriangle struct {
@@ -16,10 +18,16 @@ type rasterTriangle struct {
 // shadeTriangle is what resolving needs: one cache line. A plane (a, b, c) has
 // the value a x + b y + c at pixel position (x, y).
 type shadeTriangle struct {
-	attribute [4]plane // solids: normal and open sky times key; translucent: premultiplied colour and opacity
+	// attribute is, for solids, normal and open sky times key, or light if the
+	// last plane's slope is litMark; for translucent triangles premultiplied
+	// light and opacity.
+	attribute [4]plane
 	key       plane
 	surface   uint32 // part << 16 | smooth surface of its mesh
 }
+
+// litMark marks a solid triangle that was lit at its corners.
+const litMark = math.MaxFloat32
 
 type plane struct{ a, b, c float32 }
 
@@ -58,8 +66,8 @@ func (r *Renderer) setUp(l *lane, part, lo, hi int) {
 			continue
 		}
 		front := area < 0
-		corners := [3]corner{r.corner(p, f, a, front), r.corner(p, f, b, front), r.corner(p, f, c, front)}
-		r.emit(l, part, lo+i, front, &corners, true)
+		r.setCorners(l, p, f, front, a, b, c)
+		r.emit(l, part, lo+i, front, true)
 	}
 }
 
@@ -74,50 +82,87 @@ func misses(ax, ay, bx, by, cx, cy int32) bool {
 	return (left-224+255)>>8 >= (right-32+255)>>8
 }
 
-// corner prepares a vertex's attributes: what is interpolated over the picture.
-func (r *Renderer) corner(p *Part, f *partFrame, v *vertex, front bool) corner {
-	n := v.normal
-	if !front {
-		n = [3]float32{-n[0], -n[1], -n[2]}
+// setCorners puts a triangle's corners and what is to be interpolated between
+// them into the lane.
+func (r *Renderer) setCorners(l *lane, p *Part, f *partFrame, front bool, v ...*vertex) {
+	l.lit = front && f.layer == layerSolid && nearlyFlat(v[0], v[1], v[2], r.materials[f.index].gloss, r.lamp.half)
+	for i, v := range v {
+		c := &l.corners[i]
+		c.x, c.y, c.key = v.x, v.y, v.key
+		if l.lit {
+			c.attribute[0], c.attribute[1], c.attribute[2] = v.light[0], v.light[1], v.light[2]
+			continue
+		}
+		n := v.normal
+		if !front {
+			n = [3]float32{-n[0], -n[1], -n[2]}
+		}
+		if f.layer != layerSolid {
+			// Translucent parts are lit at their corners: they are smooth and faint.
+			c.attribute = r.lamp.translucent(&r.materials[f.index], n, v.openSky)
+			continue
+		}
+		q := float32(1)
+		if r.view.perspective {
+			q = float32(v.key)
+		}
+		c.attribute[0], c.attribute[1], c.attribute[2], c.attribute[3] = n[0]*q, n[1]*q, n[2]*q, v.openSky*q
 	}
-	c := corner{x: v.x, y: v.y, key: v.key}
-	if f.layer > 0 {
-		// Translucent parts are lit at their corners: they are smooth and faint.
-		c.attribute = r.lamp.translucent(&r.materials[f.index], n, v.openSky)
-		return c
-	}
-	q := float32(1)
-	if r.view.perspective {
-		q = float32(v.key)
-	}
-	c.attribute = [4]float32{n[0] * q, n[1] * q, n[2] * q, v.openSky * q}
-	return c
 }
 
-// emit writes the records of one triangle or of one piece of a clipped one.
-// Pieces of a triangle share its planes, so one of them, shades, writes them.
-func (r *Renderer) emit(l *lane, part, tri int, front bool, c *[3]corner, shades bool) {
-	f := &r.frames[part]
+// nearlyFlat reports whether a solid triangle may be lit at its corners. Between
+// normals an angle t apart a quantity with curvature k differs from a straight
+// line by k t^2/8; k is about 1 for the light and, near the highlight, its
+// exponent times the gloss. Half a percent is not seen. Small triangles are
+// allowed more of the highlight, because there is no room to see its shape; and
+// in perspective all corners must be about equally far away, because the light
+// is then interpolated without regard to depth.
+func nearlyFlat(a, b, c *vertex, gloss float32, half [3]float32) bool {
+	n, m, o := &a.normal, &b.normal, &c.normal
+	cosine := min(n[0]*m[0]+n[1]*m[1]+n[2]*m[2], n[0]*o[0]+n[1]*o[1]+n[2]*o[2], m[0]*o[0]+m[1]*o[1]+m[2]*o[2])
+	const seen, small, depthRatio = 0.005, 8 * subpixel, 1.1
+	bend := (1 - cosine) / 4 // t^2/8
+	if bend > seen || max(a.key, b.key, c.key) > depthRatio*min(a.key, b.key, c.key) {
+		return false
+	}
+	if bend*32*gloss < seen || max(a.x, b.x, c.x)-min(a.x, b.x, c.x) < small && max(a.y, b.y, c.y)-min(a.y, b.y, c.y) < small {
+		return true
+	}
+	return max(dot(n, &half), dot(m, &half), dot(o, &half)) < 0.8
+}
+
+func dot(a, b *[3]float32) float32 { return a[0]*b[0] + a[1]*b[1] + a[2]*b[2] }
+
+// emit writes the records of the triangle in the lane's corners, or of one piece
+// of a clipped one. Pieces of a triangle share its planes, so one of them,
+// shades, writes them.
+func (r *Renderer) emit(l *lane, part, tri int, front, shades bool) {
+	f, c := &r.frames[part], &l.corners
 	id := f.triBase + tri
-	t := rasterTriangle{id: uint32(id) + 1}
-	g := newGradient(c)
-	keyX, keyY := g.of(c[0].key, c[1].key, c[2].key)
-	t.keyX, t.keyY = keyX, keyY
-	t.key0 = c[0].key - keyX*g.x0 - keyY*g.y0
+	l.triangles = append(l.triangles, rasterTriangle{})
+	t := &l.triangles[len(l.triangles)-1]
+	t.id = uint32(id) + 1
+	g := &l.gradient
+	g.set(c)
+	t.keyX, t.keyY = g.of(c[0].key, c[1].key, c[2].key)
+	t.key0 = c[0].key - t.keyX*g.x0 - t.keyY*g.y0
 	if shades {
 		s := &r.shades[id]
 		for i := range s.attribute {
-			s.attribute[i] = g.plane(c[0].attribute[i], c[1].attribute[i], c[2].attribute[i])
+			g.plane(&s.attribute[i], c[0].attribute[i], c[1].attribute[i], c[2].attribute[i])
 		}
-		s.key = plane{float32(keyX), float32(keyY), float32(t.key0)}
+		if l.lit {
+			s.attribute[3].a = litMark
+		}
+		s.key = plane{float32(t.keyX), float32(t.keyY), float32(t.key0)}
 		s.surface = uint32(part)<<16 | uint32(r.parts[part].Mesh.surfaces[tri])
 	}
 	t.sortCorners(c)
 	layer := f.layer
-	if layer > 0 && front {
+	if layer != layerSolid && front {
 		layer++
 	}
-	l.add(r, layer, &t)
+	l.bin(r, layer)
 }
 
 // sortCorners fills in the corners from top to bottom. Corners of equal height

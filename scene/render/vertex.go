@@ -38,6 +38,7 @@ type vertex struct {
 	key     float64    // depth key: 1 at Near, falling with distance
 	normal  [3]float32 // unit, frame V
 	openSky float32    // baked occlusion, 0 to 1
+	light   [3]float32 // what a solid's surface shows at this corner
 }
 
 // partFrame is a part made ready for one picture.
@@ -81,7 +82,7 @@ func (r *Renderer) transform(part, lo, hi int) {
 		ny := n[3]*a[0] + n[4]*a[1] + n[5]*a[2]
 		nz := n[6]*a[0] + n[7]*a[1] + n[8]*a[2]
 		inv := 1 / sqrt32(nx*nx+ny*ny+nz*nz+1e-30)
-		o.normal = [3]float32{nx * inv, ny * inv, nz * inv}
+		o.normal[0], o.normal[1], o.normal[2] = nx*inv, ny*inv, nz*inv
 		o.openSky = 1
 		var px, py float32
 		if v.perspective {
@@ -105,6 +106,12 @@ func (r *Renderer) transform(part, lo, hi int) {
 	if p.Occlusion != nil {
 		for i, a := range p.Occlusion[lo:hi] {
 			out[i].openSky = a
+		}
+	}
+	if f.layer == layerSolid {
+		for i := range out {
+			o := &out[i]
+			o.light[0], o.light[1], o.light[2] = r.lamp.solid(&r.materials[part], o.normal[0], o.normal[1], o.normal[2], o.openSky)
 		}
 	}
 }
