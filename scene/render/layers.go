@@ -7,18 +7,25 @@ package render
 // but kept apart; here they are compared with the solids, so no triangle is
 // ever sorted. The pixel's layers are laid from the farthest to the nearest.
 //
-// A layer that covers some of the pixel's samples covers that share of its
-// colour: exact but where a solid's edge runs through the same pixel.
-func (t *tiler) cover(p *pixel, at, x, y int, solid *[samples]uint64) {
-	var keys [layers]uint64
-	var order [layers]int
+// It reports whether there was anything to lay.
+//
+// The solids' light is already averaged over the pixel. A layer that covers some
+// samples is blended into that average sample by sample: exact but where a
+// solid's edge runs through the same pixel.
+func (t *tiler) cover(p *pixel, at, x, y int, solid *[samples]uint64) (any bool) {
+	var keys [layers]uint64 // by order: of the nearest sample no solid hides
+	var order [layers]int   // which layer, or below 0 one that covers the whole pixel
 	n := 0
-	for layer := 1; layer < layers; layer++ {
-		if !t.filled[layer] {
+	for _, layer := range t.over[:t.overs] {
+		buf := t.buf[layer][at:][:3*tileColumns+1]
+		k0, k1, k2, k3 := buf[0], buf[tileColumns], buf[2*tileColumns], buf[3*tileColumns]
+		if k0|k1|k2|k3 == 0 {
 			continue
 		}
-		key := t.nearestUncovered(layer, at, solid)
-		if key == 0 {
+		key := k0
+		if ((k0^k1)|(k0^k2)|(k0^k3))&idMask == 0 && k0 > solid[0] && k1 > solid[1] && k2 > solid[2] && k3 > solid[3] {
+			layer = -1
+		} else if key = nearestUncovered(buf, solid); key == 0 {
 			continue
 		}
 		i := n
@@ -28,15 +35,19 @@ func (t *tiler) cover(p *pixel, at, x, y int, solid *[samples]uint64) {
 		keys[i], order[i] = key, layer
 		n++
 	}
-	for _, layer := range order[:n] {
-		t.lay(p, layer, at, x, y, solid)
+	for i, layer := range order[:n] {
+		if layer < 0 {
+			p.lay(&t.r.shades[keys[i]&idMask-1], float32(x)+0.5, float32(y)+0.5)
+			continue
+		}
+		t.layPartly(p, t.buf[layer][at:][:3*tileColumns+1], x, y, solid)
 	}
+	return n > 0
 }
 
-// nearestUncovered is the nearest sample of a layer that no solid hides, 0 for
-// none.
-func (t *tiler) nearestUncovered(layer, at int, solid *[samples]uint64) (key uint64) {
-	buf := t.buf[layer][at:][:3*tileColumns+1]
+// nearestUncovered is the nearest sample of a layer's pixel that no solid hides,
+// 0 for none.
+func nearestUncovered(buf []uint64, solid *[samples]uint64) (key uint64) {
 	for s, hides := range solid {
 		if v := buf[s*tileColumns]; v > hides {
 			key = max(key, v)
@@ -45,29 +56,21 @@ func (t *tiler) nearestUncovered(layer, at int, solid *[samples]uint64) (key uin
 	return key
 }
 
-// lay blends one layer over the pixel.
-func (t *tiler) lay(p *pixel, layer, at, x, y int, solid *[samples]uint64) {
-	buf := t.buf[layer][at:][:3*tileColumns+1]
-	k0, k1, k2, k3 := buf[0], buf[tileColumns], buf[2*tileColumns], buf[3*tileColumns]
-	if ((k0^k1)|(k0^k2)|(k0^k3))&idMask == 0 && k0 > solid[0] && k1 > solid[1] && k2 > solid[2] && k3 > solid[3] {
-		p.over(&t.r.shades[k0&idMask-1], float32(x)+0.5, float32(y)+0.5)
-		return
-	}
-	under := *p
-	p.r, p.g, p.b = 0, 0, 0
+// layPartly lays a layer over the pixel sample by sample.
+func (t *tiler) layPartly(p *pixel, buf []uint64, x, y int, solid *[samples]uint64) {
+	var r, g, b float32
 	for i, hides := range solid {
-		q := under
+		q := pixel{r: p.r, g: p.g, b: p.b}
 		if v := buf[i*tileColumns]; v > hides {
-			q.over(&t.r.shades[v&idMask-1], float32(x)+sampleAtX[i], float32(y)+sampleAtY[i])
+			q.lay(&t.r.shades[v&idMask-1], float32(x)+sampleAtX[i], float32(y)+sampleAtY[i])
 		}
-		p.r += q.r * (1.0 / samples)
-		p.g += q.g * (1.0 / samples)
-		p.b += q.b * (1.0 / samples)
+		r, g, b = r+q.r, g+q.g, b+q.b
 	}
+	p.r, p.g, p.b = r*(1.0/samples), g*(1.0/samples), b*(1.0/samples)
 }
 
-// over lays premultiplied colour over the pixel.
-func (p *pixel) over(s *shadeTriangle, x, y float32) {
+// lay lays premultiplied light over the pixel.
+func (p *pixel) lay(s *shadeTriangle, x, y float32) {
 	a := &s.attribute
 	keep := 1 - a[3].at(x, y)
 	p.r = p.r*keep + a[0].at(x, y)

@@ -12,13 +12,13 @@ type tiler struct {
 	r      *Renderer
 	window tileWindow
 	buf    [layers][]uint64
-	filled [layers]bool // whether the layer holds anything in this tile
 	// above is the surface of each pixel of the row above, surfaceMixed where its
 	// samples differ: where it and the left one are like a pixel, no outline runs.
-	above       [tileSize]uint32
-	samples     [samples]uint64
-	out         pixel
-	translucent bool // whether any layer but the solids' holds something
+	above   [tileSize]uint32
+	samples [samples]uint64
+	out     pixel
+	over    [layers]int // the translucent layers that hold something in this tile
+	overs   int         // how many they are
 }
 
 // Surface 0 of part 0 would be 0; ids of pixels are therefore one more.
@@ -40,6 +40,7 @@ type pixel struct {
 	r, g, b float32
 	surface uint32
 	nearest uint32 // id of the nearest sample's triangle, 0 for none
+	bare    bool   // nothing but background
 }
 
 // resolve writes the tile's pixels and its part of the id buffer.
@@ -77,7 +78,7 @@ func (t *tiler) resolveRow(x0, y, at int, pix []uint8, front []uint32) {
 	s, p := &t.samples, &t.out
 	for x := range front {
 		a, b, c, d := row0[x], row1[x], row2[x], row3[x]
-		if !t.translucent {
+		if t.overs == 0 {
 			if a|b|c|d == 0 && left == surfaceNone && above[x] == surfaceNone {
 				front[x] = 0
 				binary.LittleEndian.PutUint32(pix[4*x:], ground.pixel[(x0+x)&7])
@@ -96,6 +97,10 @@ func (t *tiler) resolveRow(x0, y, at int, pix []uint8, front []uint32) {
 		s[0], s[1], s[2], s[3] = a, b, c, d
 		t.pixel(p, s, at+x, x0+x, y, left, above[x])
 		front[x], left, above[x] = p.nearest, p.surface, p.surface
+		if p.bare {
+			binary.LittleEndian.PutUint32(pix[4*x:], ground.pixel[(x0+x)&7])
+			continue
+		}
 		binary.LittleEndian.PutUint32(pix[4*x:], tonePixel(p.r, p.g, p.b))
 	}
 }
@@ -117,10 +122,12 @@ func (t *tiler) pixel(p *pixel, s *[samples]uint64, at, x, y int, left, above ui
 	default:
 		t.mixed(p, s, x, y)
 	}
-	if t.translucent {
-		t.cover(p, at, x, y, s)
+	p.bare = p.nearest == 0
+	if t.overs > 0 && t.cover(p, at, x, y, s) {
+		p.bare = false
 	}
 	if p.surface != left || p.surface != above || p.surface == surfaceMixed {
+		p.bare = false
 		t.outline(p, at, x, y)
 	}
 }

@@ -8,19 +8,21 @@ func (t *tiler) draw(tile int) {
 	tileX, tileY := tile%r.tilesX, tile/r.tilesX
 	t.window = tileWindow{int64(tileX*tileSize - apron), int64(tileY*tileSize - apron)}
 	slot := r.cache.slots[tile]
+	t.overs = 0
 	for layer := range layers {
-		t.filled[layer] = false
 		still, moving := r.still.touches(layer, tile), r.moving.touches(layer, tile)
-		if layer != layerSolid && !still && !moving {
-			continue
+		if layer != layerSolid {
+			if !still && !moving {
+				continue
+			}
+			t.over[t.overs] = layer
+			t.overs++
 		}
-		t.filled[layer] = still || moving
 		t.fillLayer(layer, tile, slot, still, moving)
 	}
 	if slot != nil {
 		slot.filled = true
 	}
-	t.translucent = t.filled[1] || t.filled[2] || t.filled[3] || t.filled[4]
 	t.resolve(tileX, tileY)
 }
 
