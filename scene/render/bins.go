@@ -38,6 +38,7 @@ type lane struct {
 	triangles []rasterTriangle
 	bins      [layers][][]uint32
 	used      [layers]bool
+	bounds    []tileRect // for moving parts: of each tile's pixels, those its triangles can change
 
 	// The triangle at hand.
 	corners  [3]corner
@@ -48,12 +49,32 @@ type lane struct {
 // span is a run of triangles or vertices of one part.
 type span struct{ part, lo, hi int }
 
+// tileRect is a rectangle of a tile's pixels, x0 <= x < x1.
+type tileRect struct{ x0, y0, x1, y1 int16 }
+
+var wholeTile = tileRect{0, 0, tileSize, tileSize}
+
+// and is the smallest rectangle that holds both; an empty one adds nothing.
+func (a tileRect) and(b tileRect) tileRect {
+	if a.x0 >= a.x1 {
+		return b
+	}
+	if b.x0 >= b.x1 {
+		return a
+	}
+	return tileRect{min(a.x0, b.x0), min(a.y0, b.y0), max(a.x1, b.x1), max(a.y1, b.y1)}
+}
+
 // reset empties the set for a picture of the given number of tiles.
-func (s *binSet) reset(tiles int) {
+func (s *binSet) reset(tiles int, bounded bool) {
 	for i := range s.lanes {
 		l := &s.lanes[i]
 		l.work = l.work[:0]
 		l.triangles = l.triangles[:0]
+		if bounded {
+			l.bounds = resize(l.bounds, tiles)
+			clear(l.bounds)
+		}
 		for k := range l.bins {
 			if len(l.bins[k]) != tiles {
 				l.bins[k] = make([][]uint32, tiles)
@@ -113,6 +134,14 @@ func (l *lane) bin(r *Renderer, layer int) {
 		for tx := tx0; tx <= tx1; tx++ {
 			k := ty*int32(r.tilesX) + tx
 			bins[k] = append(bins[k], uint32(n))
+			if l.bounds != nil {
+				// One pixel more to the right and below: outlines.
+				x, y := tx<<tileBits, ty<<tileBits
+				l.bounds[k] = l.bounds[k].and(tileRect{
+					int16(max(left-x, 0)), int16(max(top-y, 0)),
+					int16(min(right+2-x, tileSize)), int16(min(bottom+2-y, tileSize)),
+				})
+			}
 		}
 	}
 }
@@ -127,12 +156,10 @@ func (s *binSet) touches(layer, tile int) bool {
 	return false
 }
 
-// touchesAny is touches over all layers.
-func (s *binSet) touchesAny(tile int) bool {
-	for k := range layers {
-		if s.touches(k, tile) {
-			return true
-		}
+// changes is the rectangle of a tile's pixels that the set can change.
+func (s *binSet) changes(tile int) (r tileRect) {
+	for i := range s.lanes {
+		r = r.and(s.lanes[i].bounds[tile])
 	}
-	return false
+	return r
 }

@@ -10,16 +10,17 @@ import (
 
 // cache remembers the last picture. While only moving parts change, the still
 // parts' vertices, bins and shading planes stay; their samples are kept for
-// each tile that a moving part has touched; and only tiles that a moving part
-// touches now or touched in the last picture are redone. Everything a tile's
-// pixels depend on lies in its own samples, so the result equals a full redraw.
+// each tile that a moving part has touched; and of the tiles only the rectangle
+// is redone that a moving part can change now or could in the last picture.
+// Everything a pixel depends on lies in its own samples and those of its left and
+// upper neighbour, so the result equals a full redraw.
 type cache struct {
 	full                    bool // this picture is drawn from nothing
 	moved                   bool // a moving part differs from the last picture
 	look                    look
 	keys                    []partKey
 	stillParts, movingParts []int
-	touched                 []bool // tiles the moving parts touched in the last picture
+	touched                 []tileRect // what the moving parts could change in the last picture
 	slots                   []*slot
 	spare                   []*slot
 }
@@ -121,19 +122,26 @@ func (r *Renderer) listDirty() {
 		clear(c.touched)
 	}
 	r.dirty = r.dirty[:0]
-	if !c.full && !c.moved {
-		return
-	}
 	for i := range tiles {
-		now := r.moving.touchesAny(i)
-		if now || c.touched[i] {
+		now := r.moving.changes(i)
+		redo := now.and(c.touched[i])
+		c.touched[i] = now
+		if redo != (tileRect{}) {
 			c.keepSlot(i)
 		} else if !c.full {
 			continue
 		}
-		c.touched[i] = now
-		r.dirty = append(r.dirty, int32(i))
+		if c.full {
+			redo = wholeTile
+		}
+		r.dirty = append(r.dirty, dirtyTile{i, redo})
 	}
+}
+
+// dirtyTile is a tile and what of it must be redone.
+type dirtyTile struct {
+	tile int
+	redo tileRect
 }
 
 // keepSlot makes sure that a tile has a slot.

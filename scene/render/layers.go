@@ -13,8 +13,6 @@ package render
 // samples is blended into that average sample by sample: exact but where a
 // solid's edge runs through the same pixel.
 func (t *tiler) cover(p *pixel, at, x, y int, solid *[samples]uint64) (any bool) {
-	var keys [layers]uint64 // by order: of the nearest sample no solid hides
-	var order [layers]int   // which layer, or below 0 one that covers the whole pixel
 	n := 0
 	for _, layer := range t.over[:t.overs] {
 		buf := t.buf[layer][at:][:3*tileColumns+1]
@@ -24,26 +22,30 @@ func (t *tiler) cover(p *pixel, at, x, y int, solid *[samples]uint64) (any bool)
 		}
 		key := k0
 		if ((k0^k1)|(k0^k2)|(k0^k3))&idMask == 0 && k0 > solid[0] && k1 > solid[1] && k2 > solid[2] && k3 > solid[3] {
-			layer = -1
+			layer = layerWhole
 		} else if key = nearestUncovered(buf, solid); key == 0 {
 			continue
 		}
 		i := n
-		for ; i > 0 && keys[i-1] > key; i-- {
-			keys[i], order[i] = keys[i-1], order[i-1]
+		for ; i > 0 && t.keys[i-1] > key; i-- {
+			t.keys[i], t.order[i] = t.keys[i-1], t.order[i-1]
 		}
-		keys[i], order[i] = key, layer
+		t.keys[i], t.order[i] = key, layer
 		n++
 	}
-	for i, layer := range order[:n] {
-		if layer < 0 {
-			p.lay(&t.r.shades[keys[i]&idMask-1], float32(x)+0.5, float32(y)+0.5)
+	for i, layer := range t.order[:n] {
+		if layer == layerWhole {
+			p.lay(&t.r.shades[t.keys[i]&idMask-1], float32(x)+0.5, float32(y)+0.5)
 			continue
 		}
 		t.layPartly(p, t.buf[layer][at:][:3*tileColumns+1], x, y, solid)
 	}
 	return n > 0
 }
+
+// layerWhole stands in cover's order for a layer of which one triangle covers the
+// whole pixel: its key tells the triangle.
+const layerWhole = -1
 
 // nearestUncovered is the nearest sample of a layer's pixel that no solid hides,
 // 0 for none.
@@ -56,12 +58,18 @@ func nearestUncovered(buf []uint64, solid *[samples]uint64) (key uint64) {
 	return key
 }
 
-// layPartly lays a layer over the pixel sample by sample.
+// layPartly lays a layer over the pixel sample by sample, unless all of them show
+// one smooth surface.
 func (t *tiler) layPartly(p *pixel, buf []uint64, x, y int, solid *[samples]uint64) {
+	s := [samples]uint64{buf[0], buf[tileColumns], buf[2*tileColumns], buf[3*tileColumns]}
+	if s[0] > solid[0] && s[1] > solid[1] && s[2] > solid[2] && s[3] > solid[3] && t.r.oneSurface(&s, max(s[0], s[1], s[2], s[3])) {
+		p.lay(&t.r.shades[s[0]&idMask-1], float32(x)+sampleAtX[0], float32(y)+sampleAtY[0])
+		return
+	}
 	var r, g, b float32
 	for i, hides := range solid {
 		q := pixel{r: p.r, g: p.g, b: p.b}
-		if v := buf[i*tileColumns]; v > hides {
+		if v := s[i]; v > hides {
 			q.lay(&t.r.shades[v&idMask-1], float32(x)+sampleAtX[i], float32(y)+sampleAtY[i])
 		}
 		r, g, b = r+q.r, g+q.g, b+q.b

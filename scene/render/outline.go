@@ -6,11 +6,11 @@ package render
 // with the same sample of the pixel on the left and of the pixel above. Of the
 // four samples of a row exactly as many differ as the edge lies between them,
 // so an edge gives one pixel's width of line in all, shared smoothly by the two
-// pixels it runs between.
-func (t *tiler) outline(p *pixel, at, x, y int) {
+// pixels it runs between. It reports whether one does.
+func (t *tiler) outline(p *pixel, at, x, y int) bool {
 	o := &t.r.line
 	if !o.on {
-		return
+		return false
 	}
 	var left, above float32
 	buf := t.buf[layerSolid]
@@ -25,9 +25,13 @@ func (t *tiler) outline(p *pixel, at, x, y int) {
 		}
 	}
 	w := max(left, above) * (1.0 / samples)
+	if w == 0 {
+		return false
+	}
 	p.r += (o.rgb[0] - p.r) * w
 	p.g += (o.rgb[1] - p.g) * w
 	p.b += (o.rgb[2] - p.b) * w
+	return true
 }
 
 // lineStyle is the Outline made ready.

@@ -34,6 +34,7 @@ type Renderer struct {
 	lamp           lamp
 	line           lineStyle
 	ground         []groundRow
+	groundOf       Background
 	slack          float32 // see sameSurface: half a pixel's depth, in keys
 	slackOfKey     float32 // the same as a share of the key
 
@@ -43,7 +44,7 @@ type Renderer struct {
 	still, moving binSet
 	cache         cache
 	vertexWork    []span
-	dirty         []int32 // tiles to redo
+	dirty         []dirtyTile
 	painter       painter
 
 	runVertices, runSetUp, runTiles func(worker int)
@@ -102,7 +103,9 @@ func (r *Renderer) begin(dst *image.RGBA, s *Scene) {
 	}
 	r.lamp = newLamp(s.Light, &r.view, up)
 	r.line = newLineStyle(s.Outline)
-	r.ground = s.Background.rows(r.ground, height)
+	if r.groundOf != s.Background || len(r.ground) != height {
+		r.ground, r.groundOf = s.Background.rows(r.ground, height), s.Background
+	}
 	r.slack, r.slackOfKey = 0, float32(0.5/r.view.scale)
 	if !r.view.perspective {
 		r.slack, r.slackOfKey = float32(0.5*r.view.depthPerUnit/r.view.scale), 0
@@ -155,11 +158,11 @@ const vertexRun = 2048
 // their vertices in runs.
 func (r *Renderer) listWork() {
 	r.vertexWork = r.vertexWork[:0]
-	r.moving.reset(r.tilesX * r.tilesY)
+	r.moving.reset(r.tilesX*r.tilesY, true)
 	r.moving.share(r.parts, r.cache.movingParts)
 	r.listVertices(r.cache.movingParts)
 	if r.cache.full {
-		r.still.reset(r.tilesX * r.tilesY)
+		r.still.reset(r.tilesX*r.tilesY, false)
 		r.still.share(r.parts, r.cache.stillParts)
 		r.listVertices(r.cache.stillParts)
 	}
@@ -198,7 +201,7 @@ func (r *Renderer) setUpPhase(int) {
 func (r *Renderer) tilePhase(worker int) {
 	t := r.tilers[worker]
 	for i := r.pool.take(); i < len(r.dirty); i = r.pool.take() {
-		t.draw(int(r.dirty[i]))
+		t.draw(r.dirty[i])
 	}
 }
 

@@ -17,8 +17,10 @@ type tiler struct {
 	above   [tileSize]uint32
 	samples [samples]uint64
 	out     pixel
-	over    [layers]int // the translucent layers that hold something in this tile
-	overs   int         // how many they are
+	over    [layers]int    // the translucent layers that hold something in this tile
+	overs   int            // how many they are
+	keys    [layers]uint64 // see cover
+	order   [layers]int
 }
 
 // Surface 0 of part 0 would be 0; ids of pixels are therefore one more.
@@ -43,17 +45,22 @@ type pixel struct {
 	bare    bool   // nothing but background
 }
 
-// resolve writes the tile's pixels and its part of the id buffer.
-func (t *tiler) resolve(tileX, tileY int) {
+// resolve writes a rectangle of the tile's pixels, and of the id buffer; (x0, y0)
+// is the tile's first pixel.
+func (t *tiler) resolve(x0, y0 int, redo tileRect) {
 	r := t.r
-	x0, y0 := tileX*tileSize, tileY*tileSize
-	wide, high := min(tileSize, r.view.width-x0), min(tileSize, r.view.height-y0)
-	for i := range t.above {
-		t.above[i] = surfaceMixed // the row above belongs to another tile: look at its samples
+	fromX, toX := int(redo.x0), min(int(redo.x1), r.view.width-x0)
+	fromY, toY := int(redo.y0), min(int(redo.y1), r.view.height-y0)
+	if fromX >= toX {
+		return
 	}
-	for y := range high {
+	for i := range t.above {
+		t.above[i] = surfaceMixed // not known: look at its samples
+	}
+	for y := fromY; y < toY; y++ {
 		at := (y0+y)*r.view.width + x0
-		t.resolveRow(x0, y0+y, (y+apron)*samples*tileColumns+apron, r.pix[4*at:4*(at+wide)], r.front[at:at+wide])
+		t.resolveRow(x0+fromX, y0+y, (y+apron)*samples*tileColumns+apron+fromX,
+			r.pix[4*(at+fromX):4*(at+toX)], r.front[at+fromX:at+toX])
 	}
 }
 
@@ -72,7 +79,7 @@ func (t *tiler) resolveRow(x0, y, at int, pix []uint8, front []uint32) {
 	above := t.above[:wide]
 	ground, shades := &r.ground[y], r.shades
 	centreY := float32(y) + 0.5
-	left := surfaceMixed // the pixel on the left belongs to another tile too
+	left := surfaceMixed // of the pixel on the left; not known yet either
 	// These two live in the tiler and are handed on by pointer: copying small
 	// structs just written stalls the processor.
 	s, p := &t.samples, &t.out
@@ -127,8 +134,7 @@ func (t *tiler) pixel(p *pixel, s *[samples]uint64, at, x, y int, left, above ui
 		p.bare = false
 	}
 	if p.surface != left || p.surface != above || p.surface == surfaceMixed {
-		p.bare = false
-		t.outline(p, at, x, y)
+		p.bare = !t.outline(p, at, x, y) && p.bare
 	}
 }
 
@@ -136,8 +142,7 @@ func (t *tiler) pixel(p *pixel, s *[samples]uint64, at, x, y int, left, above ui
 func (r *Renderer) shadeAt(s *shadeTriangle, x, y float32) (red, green, blue float32) {
 	a := &s.attribute
 	if a[3].a == litMark {
-		// Beside a corner that catches no light a plane may dip below nothing.
-		return max(a[0].at(x, y), 0), max(a[1].at(x, y), 0), max(a[2].at(x, y), 0)
+		return a[0].at(x, y), a[1].at(x, y), a[2].at(x, y)
 	}
 	return r.lamp.solid(&r.materials[s.surface>>16], a[0].at(x, y), a[1].at(x, y), a[2].at(x, y), a[3].at(x, y))
 }
@@ -191,7 +196,8 @@ func (r *Renderer) oneSurface(s *[samples]uint64, nearest uint64) bool {
 	farthest := min(s[0], s[1], s[2], s[3])
 	spread := float32((nearest-farthest)>>idBits) * (1.0 / keyScale)
 	slack := r.slack + r.slackOfKey*float32(nearest>>idBits)*(1.0/keyScale)
-	return spread <= slack+2*min(a.steepness(), b.steepness(), c.steepness(), d.steepness())
+	least := 0.5 * (spread - slack)
+	return a.steepness() >= least && b.steepness() >= least && c.steepness() >= least && d.steepness() >= least
 }
 
 // steepness is how much the depth key changes over a pixel, at most.

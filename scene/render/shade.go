@@ -133,7 +133,8 @@ func rollOff(x float64) float64 {
 	return knee + (1-knee)*(1-math.Exp(-(x-knee)/(1-knee)))
 }
 
-// toneByte turns light, never negative, into a byte.
+// toneByte turns light into a byte. What rounding leaves below nothing is cut off
+// by the conversion.
 func toneByte(x float32) uint8 { return tone[min(uint32(int32(x*toneScale)), toneSteps-1)] }
 
 // tonePixel is a pixel as it lies in an image.RGBA, read little-endian.
