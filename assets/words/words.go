@@ -1,0 +1,71 @@
+// Package words holds every sentence people read, so that screen, paper and
+// command line say the same, in each language.
+//
+// A sentence has an ID (ids.go) and stands under it in one message file a
+// language (en.json). To add a language, add its file: what it lacks is said
+// in English. Sentences with a count have the plural forms of the Unicode CLDR
+// ("one", "other", ...) and take it as the argument Count. Numbers come to a
+// sentence already written, with their unit.
+package words
+
+import (
+	"embed"
+	"encoding/json"
+	"fmt"
+
+	"github.com/nicksnyder/go-i18n/v2/i18n"
+	"golang.org/x/text/language"
+)
+
+//go:embed *.json
+var files embed.FS
+
+var bundle = load()
+
+func load() *i18n.Bundle {
+	b := i18n.NewBundle(language.English)
+	b.RegisterUnmarshalFunc("json", json.Unmarshal)
+	entries, err := files.ReadDir(".")
+	if err != nil {
+		panic("words: " + err.Error())
+	}
+	for _, e := range entries {
+		if _, err := b.LoadMessageFileFS(files, e.Name()); err != nil {
+			panic(fmt.Sprintf("words: %s: %v", e.Name(), err)) // embedded, so only ever seen by its writer
+		}
+	}
+	return b
+}
+
+// ID names a sentence.
+type ID string
+
+// Args fill a sentence's gaps by name.
+type Args map[string]any
+
+// Speaker says sentences in one language.
+type Speaker struct{ localizer *i18n.Localizer }
+
+// In gives the speaker of a language by its BCP 47 tag ("en", "de-CH"), or of
+// the first of several that there is; English when there is none.
+func In(tags ...string) Speaker {
+	return Speaker{i18n.NewLocalizer(bundle, tags...)}
+}
+
+// Say says a sentence. A sentence there is none of is told by its ID.
+func (s Speaker) Say(id ID, args Args) string {
+	c := &i18n.LocalizeConfig{MessageID: string(id), TemplateData: map[string]any(args)}
+	if n, ok := args["Count"]; ok {
+		c.PluralCount = n
+	}
+	text, err := s.localizer.Localize(c)
+	if text == "" && err != nil {
+		return "[" + string(id) + "]"
+	}
+	return text
+}
+
+var english = In("en")
+
+// Say says a sentence in English.
+func Say(id ID, args Args) string { return english.Say(id, args) }

@@ -1,0 +1,91 @@
+package main
+
+// This file reads the command line and hands it to its verb.
+
+import (
+	"fmt"
+	"io"
+	"strings"
+
+	"github.com/alecthomas/kong"
+
+	"aligner/assets/words"
+)
+
+// commands are the verbs. Each is a struct of its flags with a method
+// Run(*env) error, in a file of its own.
+type commands struct {
+	Predict predictCmd `cmd:"" help:"${help_predict}"`
+	Check   checkCmd   `cmd:"" help:"${help_check}"`
+	Hulls   hullsCmd   `cmd:"" help:"${help_hulls}"`
+}
+
+// env is what a verb may touch besides its flags and files.
+type env struct {
+	stdout, stderr io.Writer
+}
+
+// say prints a sentence for people.
+func (e *env) say(id words.ID, args words.Args) { fmt.Fprintln(e.stdout, words.Say(id, args)) }
+
+// warn prints one line to the side.
+func (e *env) warn(line string) { fmt.Fprintln(e.stderr, line) }
+
+// leave carries the exit code of --help out of the parser, which would
+// otherwise go on.
+type leave int
+
+// run runs one command line and returns its exit code.
+func run(args []string, stdout, stderr io.Writer) (code int) {
+	e := &env{stdout: stdout, stderr: stderr}
+	defer func() {
+		if r := recover(); r != nil {
+			c, ok := r.(leave)
+			if !ok {
+				panic(r)
+			}
+			code = int(c)
+		}
+	}()
+	parser, err := kong.New(&commands{},
+		kong.Name("aligner"),
+		kong.Description(words.Say(words.HelpProgram, nil)),
+		kong.Writers(stdout, stderr),
+		kong.Exit(func(code int) { panic(leave(code)) }),
+		kong.Bind(e),
+		helpWords(),
+	)
+	if err != nil {
+		return e.exit(fmt.Errorf("command line grammar: %w", err))
+	}
+	ctx, err := parser.Parse(args)
+	if err != nil {
+		return e.exit(usageError{err})
+	}
+	return e.exit(ctx.Run())
+}
+
+// helpWords lets struct tags take their help from the words: help:"${help_x}".
+func helpWords() kong.Vars {
+	vars := kong.Vars{}
+	for _, id := range []words.ID{
+		words.HelpJSON, words.HelpCheck, words.HelpCheckFile,
+		words.HelpPredict, words.HelpPredictNut, words.HelpPredictSlide, words.HelpPredictHeld, words.HelpPredictLever,
+		words.HelpPredictAfloat, words.HelpPredictThrust, words.HelpPredictTorque, words.HelpPredictApart,
+		words.HelpPredictPull, words.HelpMetric,
+		words.HelpHulls, words.HelpHullsList, words.HelpHullsShow, words.HelpHull,
+	} {
+		vars[string(id)] = words.Say(id, nil)
+	}
+	return vars
+}
+
+// oneLine keeps a message on one line whatever was typed.
+func oneLine(s string) string {
+	return strings.Map(func(r rune) rune {
+		if r < ' ' || r == 0x7f {
+			return ' '
+		}
+		return r
+	}, s)
+}
