@@ -2,32 +2,39 @@
 
 package render
 
-// outline darkens a pixel across which an outline runs. Each sample is compared
-// with the same sample of the pixel on the left and of the pixel above. Of the
-// four samples of a row exactly as many differ as the edge lies between them,
-// so an edge gives one pixel's width of line in all, shared smoothly by the two
-// pixels it runs between. It reports whether one does.
+// outline darkens a pixel across which an outline runs, and reports whether one
+// does. Each sample is compared with the same sample of the pixels on the left,
+// above, and above on the left: it counts when an edge passes between the four.
+// They stand in a square one pixel wide, so an edge darkens a strip as wide as
+// that square looks from along the edge, 1 to 1.4 pixels, in quarter steps and
+// alike for all directions.
 func (t *tiler) outline(p *pixel, at, x, y int) bool {
 	o := &t.r.line
 	if !o.on {
 		return false
 	}
-	var left, above float32
+	left, above := 1, samples*tileColumns
+	if x == 0 {
+		left = 0 // nothing there: compare with itself
+	}
+	if y == 0 {
+		above = 0
+	}
+	var w float32
 	buf := t.buf[layerSolid]
 	for s := range samples {
 		k := at + s*tileColumns
-		own := t.r.surfaceOf(buf[k])
-		if x > 0 {
-			left += o.strength(own, t.r.surfaceOf(buf[k-1]))
+		own, a, b, c := buf[k], buf[k-left], buf[k-above], buf[k-left-above]
+		if ((own^a)|(own^b)|(own^c))&idMask == 0 {
+			continue
 		}
-		if y > 0 {
-			above += o.strength(own, t.r.surfaceOf(buf[k-samples*tileColumns]))
-		}
+		surface := t.r.surfaceOf(own)
+		w += max(o.strength(surface, t.r.surfaceOf(a)), o.strength(surface, t.r.surfaceOf(b)), o.strength(surface, t.r.surfaceOf(c)))
 	}
-	w := max(left, above) * (1.0 / samples)
 	if w == 0 {
 		return false
 	}
+	w *= 1.0 / samples
 	p.r += (o.rgb[0] - p.r) * w
 	p.g += (o.rgb[1] - p.g) * w
 	p.b += (o.rgb[2] - p.b) * w

@@ -13,7 +13,7 @@ type tiler struct {
 	window tileWindow
 	buf    [layers][]uint64
 	// above is the surface of each pixel of the row above, surfaceMixed where its
-	// samples differ: where it and the left one are like a pixel, no outline runs.
+	// samples differ: where a pixel's neighbours are all like it no outline runs.
 	above   [tileSize]uint32
 	samples [samples]uint64
 	out     pixel
@@ -79,21 +79,26 @@ func (t *tiler) resolveRow(x0, y, at int, pix []uint8, front []uint32) {
 	above := t.above[:wide]
 	ground, shades := &r.ground[y], r.shades
 	centreY := float32(y) + 0.5
-	left := surfaceMixed // of the pixel on the left; not known yet either
+	left, corner := surfaceMixed, surfaceMixed // of the pixels on the left and above it; not known yet either
 	// These two live in the tiler and are handed on by pointer: copying small
 	// structs just written stalls the processor.
 	s, p := &t.samples, &t.out
 	for x := range front {
 		a, b, c, d := row0[x], row1[x], row2[x], row3[x]
+		around := above[x]
+		if left != around || corner != around {
+			around = surfaceMixed // not known to be all the same
+		}
+		corner = above[x]
 		if t.overs == 0 {
-			if a|b|c|d == 0 && left == surfaceNone && above[x] == surfaceNone {
+			if a|b|c|d == 0 && around == surfaceNone {
 				front[x] = 0
 				binary.LittleEndian.PutUint32(pix[4*x:], ground.pixel[(x0+x)&7])
 				continue
 			}
 			if id := uint32(a & idMask); id != 0 && ((a^b)|(a^c)|(a^d))&idMask == 0 {
 				own := &shades[id-1]
-				if surface := own.surface + 1; surface == left && surface == above[x] {
+				if own.surface+1 == around {
 					front[x] = id
 					red, green, blue := r.shadeAt(own, float32(x0+x)+0.5, centreY)
 					binary.LittleEndian.PutUint32(pix[4*x:], tonePixel(red, green, blue))
@@ -102,7 +107,7 @@ func (t *tiler) resolveRow(x0, y, at int, pix []uint8, front []uint32) {
 			}
 		}
 		s[0], s[1], s[2], s[3] = a, b, c, d
-		t.pixel(p, s, at+x, x0+x, y, left, above[x])
+		t.pixel(p, s, at+x, x0+x, y, around)
 		front[x], left, above[x] = p.nearest, p.surface, p.surface
 		if p.bare {
 			binary.LittleEndian.PutUint32(pix[4*x:], ground.pixel[(x0+x)&7])
@@ -113,8 +118,8 @@ func (t *tiler) resolveRow(x0, y, at int, pix []uint8, front []uint32) {
 }
 
 // pixel takes one pixel through all its stages: solids, translucent layers,
-// outline. left and above are the surfaces of its neighbours.
-func (t *tiler) pixel(p *pixel, s *[samples]uint64, at, x, y int, left, above uint32) {
+// outline. around is the surface that its three neighbours before it share.
+func (t *tiler) pixel(p *pixel, s *[samples]uint64, at, x, y int, around uint32) {
 	r := t.r
 	p.surface, p.nearest = surfaceNone, 0
 	switch {
@@ -133,7 +138,7 @@ func (t *tiler) pixel(p *pixel, s *[samples]uint64, at, x, y int, left, above ui
 	if t.overs > 0 && t.cover(p, at, x, y, s) {
 		p.bare = false
 	}
-	if p.surface != left || p.surface != above || p.surface == surfaceMixed {
+	if p.surface != around || around == surfaceMixed {
 		p.bare = !t.outline(p, at, x, y) && p.bare
 	}
 }
