@@ -2,6 +2,8 @@
 
 package render
 
+import "math"
+
 // Every pixel has four samples, one on each of four sample rows a quarter pixel
 // apart, so that a tile is scan converted row by row like a picture four times
 // as high. This is the standard pattern of four of the Vulkan specification
@@ -61,7 +63,7 @@ type depthRows struct {
 
 func newDepthRows(t *rasterTriangle, w tileWindow, row int64) depthRows {
 	const fine = keyScale << 8
-	d := depthRows{perPx: int64(t.keyX * keyScale), id: uint64(t.id)}
+	d := depthRows{perPx: int64(math.RoundToEven(t.keyX * keyScale)), id: uint64(t.id)}
 	corner := t.key0 + t.keyX*float64(w.x) + t.keyY*(float64(w.y)+1.0/8)
 	d.perRow = int64(t.keyY * (fine / samples))
 	d.atRow = int64(corner*fine) + d.perRow*(row-w.y*samples)
