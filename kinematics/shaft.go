@@ -22,6 +22,7 @@ const lipNPerMM = 1e5
 const (
 	stationsCoarse = 17
 	stationsFine   = 65
+	stationsFinest = 129
 )
 
 // Line is a hull's shaft as a beam, dry or afloat. Afloat, buoyancy acts on

@@ -63,7 +63,7 @@ func (c *predictCmd) predict(e *env) (*prediction, error) {
 	if why := p.state.Invalid(&h); why != "" {
 		return nil, usageError{plain(words.Say(words.StateRefused, words.Args{"What": why}))}
 	}
-	d, err := kinematics.Prepare(h)
+	d, err := kinematics.PrepareFine(h)
 	if err != nil {
 		return nil, err
 	}
