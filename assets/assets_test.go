@@ -1,5 +1,7 @@
 package assets
 
+// The built-in files are there, and under their names only.
+
 import (
 	"io/fs"
 	"strings"

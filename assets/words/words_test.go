@@ -1,62 +1,104 @@
 package words
 
+// Every ID has its sentence, and every sentence is said by an ID.
+
 import (
 	"encoding/json"
 	"go/ast"
 	"go/parser"
 	"go/token"
+	"path/filepath"
 	"strconv"
 	"strings"
 	"testing"
 )
 
-// ids reads the constants of type ID out of ids.go.
+// ids reads the constants of type ID out of the files that list them.
 func ids(t *testing.T) map[string]bool {
 	t.Helper()
-	file, err := parser.ParseFile(token.NewFileSet(), "ids.go", nil, 0)
+	sources, err := filepath.Glob("ids*.go")
 	if err != nil {
 		t.Fatal(err)
 	}
 	found := map[string]bool{}
-	ast.Inspect(file, func(n ast.Node) bool {
-		spec, ok := n.(*ast.ValueSpec)
-		if !ok {
+	for _, source := range sources {
+		file, err := parser.ParseFile(token.NewFileSet(), source, nil, 0)
+		if err != nil {
+			t.Fatal(err)
+		}
+		ast.Inspect(file, func(n ast.Node) bool {
+			spec, ok := n.(*ast.ValueSpec)
+			if !ok || len(spec.Values) == 0 {
+				return true
+			}
+			lit, ok := spec.Values[0].(*ast.BasicLit)
+			if !ok {
+				return true
+			}
+			id, err := strconv.Unquote(lit.Value)
+			if err != nil || found[id] {
+				t.Errorf("%s: %s: twice, or no text", source, spec.Names[0])
+			}
+			found[id] = true
 			return true
-		}
-		id, err := strconv.Unquote(spec.Values[0].(*ast.BasicLit).Value)
-		if err != nil || found[id] {
-			t.Errorf("%s: twice, or no text", spec.Names[0])
-		}
-		found[id] = true
-		return true
-	})
+		})
+	}
+	if len(found) < 50 {
+		t.Fatalf("only %d IDs found", len(found))
+	}
 	return found
 }
 
-func TestEverySentenceStandsInEnglish(t *testing.T) {
-	data, err := files.ReadFile("en.json")
+// messages reads the sentences of one language: en.json, gap.en.json and so
+// on. No sentence may stand in two files.
+func messages(t *testing.T, language string) map[string]any {
+	t.Helper()
+	entries, err := files.ReadDir(".")
 	if err != nil {
 		t.Fatal(err)
 	}
-	var messages map[string]any
-	if err := json.Unmarshal(data, &messages); err != nil {
-		t.Fatal(err)
-	}
-	known := ids(t)
-	if len(known) < 20 {
-		t.Fatalf("only %d IDs found", len(known))
-	}
-	for id := range known {
-		if messages[id] == nil {
-			t.Errorf("%s is not in en.json", id)
+	all := map[string]any{}
+	for _, e := range entries {
+		if languageOf(e.Name()) != language {
+			continue
 		}
-		if s := Say(ID(id), Args{"Count": 2}); s == "" || strings.HasPrefix(s, "[") || strings.Contains(s, "\n") {
+		data, err := files.ReadFile(e.Name())
+		if err != nil {
+			t.Fatal(err)
+		}
+		var some map[string]any
+		if err := json.Unmarshal(data, &some); err != nil {
+			t.Fatalf("%s: %v", e.Name(), err)
+		}
+		for id, message := range some {
+			if all[id] != nil {
+				t.Errorf("%s: %s stands in another file too", e.Name(), id)
+			}
+			all[id] = message
+		}
+	}
+	return all
+}
+
+// languageOf is the language in a message file's name: de of gap.de.json.
+func languageOf(file string) string {
+	parts := strings.Split(strings.TrimSuffix(file, ".json"), ".")
+	return parts[len(parts)-1]
+}
+
+func TestEverySentenceStandsInEnglish(t *testing.T) {
+	known, english := ids(t), messages(t, "en")
+	for id := range known {
+		if english[id] == nil {
+			t.Errorf("%s is in no English file", id)
+		}
+		if s := Say(ID(id), Args{"Count": 2}); s == "" || strings.HasPrefix(s, "["+id) || strings.Contains(s, "\n") {
 			t.Errorf("%s is said as %q", id, s)
 		}
 	}
-	for id := range messages {
+	for id := range english {
 		if !known[id] {
-			t.Errorf("en.json has %s, which nothing says", id)
+			t.Errorf("English has %s, which nothing says", id)
 		}
 	}
 }
@@ -64,14 +106,12 @@ func TestEverySentenceStandsInEnglish(t *testing.T) {
 // Other languages may lack sentences, but have none that English lacks.
 func TestOtherLanguagesFollowEnglish(t *testing.T) {
 	known := ids(t)
-	entries, _ := files.ReadDir(".")
+	entries, err := files.ReadDir(".")
+	if err != nil {
+		t.Fatal(err)
+	}
 	for _, e := range entries {
-		data, _ := files.ReadFile(e.Name())
-		var messages map[string]any
-		if err := json.Unmarshal(data, &messages); err != nil {
-			t.Errorf("%s: %v", e.Name(), err)
-		}
-		for id := range messages {
+		for id := range messages(t, languageOf(e.Name())) {
 			if !known[id] {
 				t.Errorf("%s has %s, which nothing says", e.Name(), id)
 			}
