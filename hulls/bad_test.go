@@ -163,6 +163,8 @@ var badKittiwakes = []edit{
 		`name (line 3): found "Kitti\nwake"; wanted letters, digits and signs that can be printed; take the control characters out`},
 	{"direction mark in the name", `"Kittiwake"`, `"Kitti\u202ewake"`,
 		`name (line 3): found "Kitti\u202ewake"; wanted letters, digits and signs that can be printed; take the control characters out`},
+	{"half a surrogate pair in the name", `"Kittiwake"`, `"Kitti\ud83d"`,
+		`name (line 3): found "Kitti�"; wanted letters, digits and signs that can be printed; take the control characters out`},
 	{"endless name", `Kittiwake`, strings.Repeat("Kitti", 20),
 		`name (line 3): found 100 characters; wanted at most 60; shorten the name`},
 	{"shaft angle of 80", `"shaft_angle_deg": 12`, `"shaft_angle_deg": 80`,

@@ -18,8 +18,11 @@ func FuzzParse(f *testing.F) {
 		f.Add(data)
 	}
 	bench, _ := assets.Hull("Bench")
+	kittiwake, _ := assets.Hull("Kittiwake")
 	for _, e := range badKittiwakes {
-		if e.old == "" && len(e.new) < 4096 {
+		if e.old != "" {
+			f.Add(bytes.Replace(kittiwake, []byte(e.old), []byte(e.new), 1))
+		} else if len(e.new) < 4096 {
 			f.Add([]byte(e.new))
 		}
 	}

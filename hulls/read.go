@@ -28,13 +28,23 @@ func Check(data []byte, file string) (Hull, Report) {
 		return Hull{}, Report{Refusals: faults}
 	}
 	report := Validate(h)
-	for _, list := range [][]Fault{report.Refusals, report.Doubts} {
-		for i := range list {
-			list[i].File = file
-			list[i].Line = root.lineOf(list[i].Place)
-		}
-	}
+	root.locate(file, report.Refusals)
+	root.locate(file, report.Doubts)
 	return h, report
+}
+
+// Locate gives faults found in a hull the file it came from, and their lines.
+func Locate(faults []Fault, data []byte, file string) {
+	if root, f := parseTree(data, file); f == nil {
+		root.locate(file, faults)
+	}
+}
+
+func (n *node) locate(file string, faults []Fault) {
+	for i := range faults {
+		faults[i].File = file
+		faults[i].Line = n.lineOf(faults[i].Place)
+	}
 }
 
 // readStructure reads the keys and kinds of values and nothing of physics.

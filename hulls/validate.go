@@ -38,7 +38,6 @@ func Validate(h Hull) Report {
 		c.footprint()
 		c.layout()
 		c.spans()
-		c.whirl()
 	}
 	return c.report
 }
@@ -92,11 +91,10 @@ func (c *checker) offsets(place string, v [2]float64) {
 
 // name holds a name against what can be written on one line and on paper.
 func (c *checker) name(place, s string) bool {
-	bad := strings.IndexFunc(s, func(r rune) bool { return !unicode.IsPrint(r) }) >= 0
 	switch {
 	case strings.TrimSpace(s) == "":
 		c.refuse(place, quoted(s), "a name", "give it a name")
-	case bad:
+	case !printableText(s):
 		c.refuse(place, quoted(s), "letters, digits and signs that can be printed", "take the control characters out")
 	case s != strings.TrimSpace(s):
 		c.refuse(place, quoted(s), "no space before or after the name", "write "+quoted(strings.TrimSpace(s)))
@@ -106,6 +104,13 @@ func (c *checker) name(place, s string) bool {
 		return true
 	}
 	return false
+}
+
+// printableText reports whether a text holds nothing that could break a line,
+// turn it round, or stand for letters that were lost (U+FFFD, which the JSON
+// decoder puts in place of half a surrogate pair).
+func printableText(s string) bool {
+	return strings.IndexFunc(s, func(r rune) bool { return !unicode.IsPrint(r) || r == utf8.RuneError }) < 0
 }
 
 // distinct refuses a name already taken, capitals or not: at the command line
@@ -127,7 +132,9 @@ var hinForm = regexp.MustCompile(`^(?:[A-Z]{2}-?)?[A-Z0-9]{3}[A-HJ-NPR-Z0-9]{5}[
 func (c *checker) identity() {
 	h := c.h
 	c.name("name", h.Name)
-	if h.HIN != "" && !hinForm.MatchString(strings.ToUpper(h.HIN)) {
+	if !printableText(h.HIN) {
+		c.refuse("hin", quoted(h.HIN), "letters and digits", "read the plate again")
+	} else if h.HIN != "" && !hinForm.MatchString(strings.ToUpper(h.HIN)) {
 		c.doubt("hin", quoted(h.HIN), "twelve characters as in 33 CFR 181.25", "read the plate again; older boats have other forms")
 	}
 	if h.OwnerReference != "" {

@@ -1,7 +1,7 @@
 package hulls
 
 // This file judges log, stuffing box and propeller, and the proportions of the
-// whole shaft line: spans between bearings and first whirling speed.
+// whole shaft line: spans between bearings.
 
 import (
 	"fmt"
@@ -129,37 +129,4 @@ func (h *Hull) bearingsFromFore() []indexedBearing {
 		return 0
 	})
 	return list
-}
-
-// whirl doubts a shaft speed above a first guess of the first whirling speed.
-func (c *checker) whirl() {
-	h := c.h
-	if h.ShaftSpeedMaxRPM == 0 {
-		return
-	}
-	if guess := WhirlGuessRPM(*h); h.ShaftSpeedMaxRPM > guess {
-		c.doubt("shaft_speed_max_rpm", with(h.ShaftSpeedMaxRPM, "turns a minute"),
-			fmt.Sprintf("less than the first whirling speed, about %.0f for the longest span", guess), "check the span, the diameter and the speed")
-	}
-}
-
-// WhirlGuessRPM is the first whirling speed of the longest span, middle to
-// middle and from the face, taken as a uniform shaft on two knife edges:
-// omega = (pi/L)^2 sqrt(EI/m) (Rayleigh; in any handbook of vibrations). The
-// propeller behind the last bearing lowers it, bearings that hold the shaft's
-// slope raise it.
-func WhirlGuessRPM(h Hull) float64 {
-	m, err := MaterialOf(h.Shaft.Material, h.Shaft.Condition)
-	if err != nil {
-		return math.NaN()
-	}
-	longestMM, from := 0.0, 0.0
-	for _, b := range h.bearingsFromFore() {
-		longestMM = math.Max(longestMM, from-b.AtMM)
-		from = b.AtMM
-	}
-	// For a round shaft sqrt(EI/m) is a quarter of diameter times sound speed.
-	soundMPerS := math.Sqrt(m.YoungGPa * 1e9 / (m.DensityGPerCM3 * 1000))
-	omega := math.Pow(math.Pi/(longestMM/1000), 2) * soundMPerS * h.Shaft.DiameterMM / 1000 / 4
-	return omega * 60 / (2 * math.Pi)
 }

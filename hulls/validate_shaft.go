@@ -64,7 +64,9 @@ func (c *checker) bolts() {
 	} else if t.MajorMM > 0.2*c.h.Coupling.OuterDiameterMM {
 		c.doubt("coupling.bolts.thread", t.Designation, "a fifth of the face's diameter at most, as a rule", "measure the bolts")
 	}
-	if !slices.Contains(boltGrades, b.Grade) {
+	if !printableText(b.Grade) {
+		c.refuse("coupling.bolts.grade", quoted(b.Grade), "a grade that can be printed", "take the control characters out")
+	} else if !slices.Contains(boltGrades, b.Grade) {
 		c.doubt("coupling.bolts.grade", quoted(b.Grade), "one of "+strings.Join(boltGrades, ", "), "read the head mark; no tightening figure is given for an unknown grade")
 	}
 }

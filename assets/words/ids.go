@@ -24,6 +24,10 @@ const (
 	NoReadLimit ID = "no_read_limit"
 	NoReadMend  ID = "no_read_mend"
 
+	NoWorking      ID = "no_working" // What
+	NoWorkingLimit ID = "no_working_limit"
+	NoWorkingMend  ID = "no_working_mend"
+
 	CheckOK ID = "check_ok" // File, Name, Layout, Mounts, Bearings
 )
 

@@ -2,10 +2,7 @@ package main
 
 // This file is the verb check: are these files possible boats?
 
-import (
-	"aligner/assets/words"
-	"aligner/hulls"
-)
+import "aligner/assets/words"
 
 type checkCmd struct {
 	File []string `arg:"" sep:"none" help:"${help_check_file}"`
@@ -26,7 +23,7 @@ func (c *checkCmd) Run(e *env) error {
 	checked := []checkedFile{}
 	bad := false
 	for _, file := range c.File {
-		h, report := checkHull(file)
+		h, report := lookOver(file)
 		ok := len(report.Refusals) == 0
 		if ok {
 			e.warnDoubts(report.Doubts)
@@ -49,15 +46,6 @@ func (c *checkCmd) Run(e *env) error {
 		return told(exitBadInput)
 	}
 	return nil
-}
-
-// checkHull reports on one file, one that cannot be read too.
-func checkHull(file string) (hulls.Hull, hulls.Report) {
-	data, err := hullBytes(file)
-	if err != nil {
-		return hulls.Hull{}, hulls.Report{Refusals: []hulls.Fault{*err.(*hulls.Fault)}}
-	}
-	return hulls.Check(data, file)
 }
 
 func count(id words.ID, n int) string { return words.Say(id, words.Args{"Count": n}) }

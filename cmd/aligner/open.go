@@ -12,20 +12,38 @@ import (
 	"aligner/assets"
 	"aligner/assets/words"
 	"aligner/hulls"
+	"aligner/kinematics"
 )
 
 // openHull reads a hull and what is doubtful about it. A file of that name
 // comes before a built-in hull. The error is a *hulls.Fault.
 func openHull(nameOrPath string) (hulls.Hull, []hulls.Fault, error) {
-	data, err := hullBytes(nameOrPath)
-	if err != nil {
-		return hulls.Hull{}, nil, err
-	}
-	h, report := hulls.Check(data, nameOrPath)
+	h, report := lookOver(nameOrPath)
 	return h, report.Doubts, report.Err()
 }
 
-func hullBytes(nameOrPath string) ([]byte, error) {
+// lookOver reads a hull and reports what is impossible about it and what is
+// odd, by its numbers and by working it out.
+func lookOver(nameOrPath string) (hulls.Hull, hulls.Report) {
+	data, fault := hullBytes(nameOrPath)
+	if fault != nil {
+		return hulls.Hull{}, hulls.Report{Refusals: []hulls.Fault{*fault}}
+	}
+	h, report := hulls.Check(data, nameOrPath)
+	if len(report.Refusals) > 0 {
+		return h, report
+	}
+	odd, err := kinematics.Doubts(h)
+	if err != nil {
+		odd = append(odd, hulls.Fault{Value: words.Say(words.NoWorking, words.Args{"What": err}),
+			Limit: words.Say(words.NoWorkingLimit, nil), Mend: words.Say(words.NoWorkingMend, nil)})
+	}
+	hulls.Locate(odd, data, nameOrPath)
+	report.Doubts = append(report.Doubts, odd...)
+	return h, report
+}
+
+func hullBytes(nameOrPath string) ([]byte, *hulls.Fault) {
 	data, err := readFile(nameOrPath)
 	if err == nil {
 		return data, nil
@@ -34,6 +52,9 @@ func hullBytes(nameOrPath string) ([]byte, error) {
 		return builtIn, nil
 	}
 	f := &hulls.Fault{File: nameOrPath}
+	if nameOrPath == "" {
+		f.File = `""`
+	}
 	if errors.Is(err, fs.ErrNotExist) || nameOrPath == "" {
 		f.Value = words.Say(words.NoHull, nil)
 		f.Limit = words.Say(words.NoHullLimit, words.Args{"Known": strings.Join(assets.HullNames(), ", ")})
