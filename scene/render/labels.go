@@ -16,14 +16,11 @@ func (p *painter) label(l *Label) {
 		return
 	}
 	r := p.r
-	share := float32(1)
-	inside := at.x >= 0 && at.y >= 0 && at.x < float32(r.view.width) && at.y < float32(r.view.height)
-	if l.Behind != ShowBehind && inside && at.key <= 1 && r.hides(int(at.x), int(at.y), at.key, 2) {
-		share = l.Behind.share()
-	}
+	share := p.shareAt(at, l.Behind)
 	if share == 0 {
 		return
 	}
+	inside := at.x >= 0 && at.y >= 0 && at.x < float32(r.view.width) && at.y < float32(r.view.height)
 	box := l.box(at)
 	if l.Keep && inside {
 		box.moveInto(float32(r.view.width), float32(r.view.height))

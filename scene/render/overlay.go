@@ -66,7 +66,7 @@ type Dot struct {
 	Fill   color.NRGBA
 	Ring   color.NRGBA
 	Width  float32 // of the ring
-	Behind Behind
+	Behind Behind  // judged at the middle, for the dot as a whole
 }
 
 // Label is text on a plate.

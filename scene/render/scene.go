@@ -50,7 +50,7 @@ type Light struct {
 
 // DefaultLight is a key light over the viewer's left shoulder under a soft sky.
 func DefaultLight() Light {
-	return Light{KeyDirection: mgl32.Vec3{-0.45, 0.75, 0.6}, Key: 0.72, Sky: 0.62, Ground: 0.2, Rim: 0.3}
+	return Light{KeyDirection: mgl32.Vec3{-0.45, 0.75, 0.6}, Key: 0.8, Sky: 0.8, Ground: 0.34, Rim: 0.3}
 }
 
 // Background is a vertical gradient in sRGB.

@@ -97,10 +97,10 @@ func (l *lamp) solid(m *material, nx, ny, nz, sky float32) (r, g, b float32) {
 func (l *lamp) translucent(m *material, n [3]float32, sky float32) [4]float32 {
 	up := n[0]*l.up[0] + n[1]*l.up[1] + n[2]*l.up[2]
 	key := max(n[0]*l.key[0]+n[1]*l.key[1]+n[2]*l.key[2], 0)
-	slant := max(1-n[2], 0)
+	slant := 1 - abs32(n[2])
 	slant *= slant
-	light := l.middle + l.halfSpan*up + l.keyStrength*key + slant*slant*l.rim
-	alpha := min(m.opacity*(0.55+1.6*slant), 0.5+0.5*m.opacity)
+	light := l.middle + l.halfSpan*up + 0.6*l.keyStrength*key + slant*slant*l.rim
+	alpha := m.opacity * min(0.6+1.1*slant, 1/max(m.opacity, 0.01))
 	light *= alpha
 	return [4]float32{m.rgb[0] * light, m.rgb[1] * light, m.rgb[2] * light, alpha}
 }

@@ -93,9 +93,10 @@ func (s *stroke) dashed(along float32) float32 {
 	return max(cover(s.dash/2-abs32(at-s.dash/2)), cover(s.dash/2-abs32(at-period-s.dash/2)))
 }
 
-// put raises the mask at a pixel, less where a solid hides the mark.
+// put raises the mask at a pixel, less where a solid hides the mark. A line on a
+// sloping surface must not sink into it by its own width.
 func (p *painter) put(m *uint8, c float32, x, y int, key float32, s *stroke) {
-	if s.behind != ShowBehind && key <= 1 && p.r.hides(x, y, key, s.radius+1) {
+	if s.behind != ShowBehind && key <= 1 && p.r.hides(x, y, key, min(s.radius+1, 3)) {
 		c *= s.behind.share()
 	}
 	*m = max(*m, uint8(c*255+0.5))
@@ -162,19 +163,31 @@ func (p *painter) dot(d *Dot) {
 	if !ok {
 		return
 	}
-	s := newStroke(2*d.Radius, 0, 0, d.Behind)
+	share := p.shareAt(at, d.Behind)
+	if share == 0 {
+		return
+	}
 	if d.Width > 0 && d.Ring.A > 0 {
-		p.disc(at, d.Radius, max(d.Radius-d.Width, 0), &s)
-		p.blend(d.Ring)
+		p.disc(at, d.Radius, max(d.Radius-d.Width, 0))
+		p.blend(faded(d.Ring, share))
 	}
 	if d.Fill.A > 0 {
-		p.disc(at, max(d.Radius-d.Width, 0), -1, &s)
-		p.blend(d.Fill)
+		p.disc(at, max(d.Radius-d.Width, 0), -1)
+		p.blend(faded(d.Fill, share))
 	}
 }
 
+// shareAt is how much of a mark shows that is judged as a whole at one place.
+func (p *painter) shareAt(at place, b Behind) float32 {
+	inside := at.x >= 0 && at.y >= 0 && at.x < float32(p.r.view.width) && at.y < float32(p.r.view.height)
+	if b == ShowBehind || at.key > 1 || !inside || !p.r.hides(int(at.x), int(at.y), at.key, 2) {
+		return 1
+	}
+	return b.share()
+}
+
 // disc covers the ring between two radii; inner below 0 makes it whole.
-func (p *painter) disc(at place, outer, inner float32, s *stroke) {
+func (p *painter) disc(at place, outer, inner float32) {
 	y0, y1 := pixelRange(at.y-outer-1, at.y+outer+1, p.r.view.height)
 	x0, x1 := pixelRange(at.x-outer-1, at.x+outer+1, p.r.view.width)
 	for y := y0; y < y1 && x0 < x1; y++ {
@@ -185,9 +198,7 @@ func (p *painter) disc(at place, outer, inner float32, s *stroke) {
 			if inner >= 0 {
 				c *= cover(d - inner)
 			}
-			if c > 0 {
-				p.put(&mask[i], c, x0+i, y, at.key, s)
-			}
+			mask[i] = max(mask[i], uint8(c*255+0.5))
 		}
 	}
 }
