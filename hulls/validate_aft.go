@@ -1,12 +1,10 @@
 package hulls
 
-// This file judges log, stuffing box and propeller, and the proportions of the
-// whole shaft line: spans between bearings.
+// This file judges log, stuffing box and propeller.
 
 import (
 	"fmt"
 	"math"
-	"slices"
 )
 
 func (c *checker) log() {
@@ -90,43 +88,4 @@ func (c *checker) propeller() {
 	case aftEnd-p.AtMM > 10*d:
 		c.doubt("propeller.at_mm", fmt.Sprintf("%.3g mm behind the aftmost bearing", aftEnd-p.AtMM), "at most 10 shaft diameters as a rule", "measure both from the face")
 	}
-}
-
-// Spans of 20 to 40 diameters are the rule of thumb for bearing spacing; slow
-// shafts are met up to 55 (both common practice). Spans here are clear: from
-// the face, or a bearing's end, to the next bearing's end.
-const leastSpanDiameters, mostSpanDiameters = 20, 55
-
-func (c *checker) spans() {
-	from, what := 0.0, "the face"
-	for _, b := range c.h.bearingsFromFore() {
-		clear := from - (b.AtMM + b.LengthMM/2)
-		if n := clear / c.h.Shaft.DiameterMM; n < leastSpanDiameters || n > mostSpanDiameters {
-			c.doubt(fmt.Sprintf("bearings[%d].at_mm", b.index), fmt.Sprintf("%.3g shaft diameters clear from %s to %s", n, what, quoted(b.Name)),
-				fmt.Sprintf("%d to %d as a rule", leastSpanDiameters, mostSpanDiameters), "check the bearing's place and the shaft's diameter")
-		}
-		from, what = b.AtMM-b.LengthMM/2, quoted(b.Name)
-	}
-}
-
-type indexedBearing struct {
-	Bearing
-	index int
-}
-
-func (h *Hull) bearingsFromFore() []indexedBearing {
-	list := make([]indexedBearing, len(h.Bearings))
-	for i, b := range h.Bearings {
-		list[i] = indexedBearing{b, i}
-	}
-	slices.SortStableFunc(list, func(a, b indexedBearing) int {
-		switch {
-		case a.AtMM > b.AtMM:
-			return -1
-		case a.AtMM < b.AtMM:
-			return 1
-		}
-		return 0
-	})
-	return list
 }
