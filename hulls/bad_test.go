@@ -116,6 +116,8 @@ var badKittiwakes = []edit{
 		`hin (line 4): found null; wanted a value; give the value, or leave an optional key out`},
 	{"null for an object", `"log": {`, `"stuffing_box": null, "log": {`,
 		`stuffing_box (line 95): found null; wanted a value; give the value, or leave an optional key out`},
+	{"mounts without end", `"mounts": [`, `"mounts": [` + strings.Repeat("{},", 100),
+		`mounts (line 12): found a list of 104; wanted at most 100; give a hull file`},
 	{"number in quotes", `"mass_kg": 430`, `"mass_kg": "430"`,
 		`engine.mass_kg (line 8): found "430"; wanted a number of kilograms; write the number without quotes`},
 	{"number for a text", `"Kittiwake"`, `7`,

@@ -157,10 +157,20 @@ func (o object) numbers(key string, names string, out []float64) {
 	}
 }
 
+// mostItems bounds lists of objects, so that a hostile file costs no more
+// than a large one.
+const mostItems = 100
+
 // list gives the items of a list and their paths.
 func (o object) list(key string) (items []*node, path string) {
-	if n := o.of(key, isArray); n != nil {
-		return n.items, join(o.path, key)
+	path = join(o.path, key)
+	n := o.of(key, isArray)
+	switch {
+	case n == nil:
+		return nil, path
+	case len(n.items) > mostItems:
+		o.d.refuse(path, n.line, fmt.Sprintf("a list of %d", len(n.items)), fmt.Sprintf("at most %d", mostItems), "give a hull file")
+		return nil, path
 	}
-	return nil, join(o.path, key)
+	return n.items, path
 }

@@ -106,6 +106,7 @@ func mutate(v any, path string, rebuild func(any) any, out *[]mutation) {
 	case []any:
 		add("one shorter", t[:len(t)-1])
 		add("one longer", append(slices.Clone(t), t[0]))
+		add("endless", slices.Repeat(t, 60))
 		for i := range t {
 			mutate(t[i], fmt.Sprintf("%s[%d]", path, i), func(changed any) any {
 				c := slices.Clone(t)
