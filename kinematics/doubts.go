@@ -11,10 +11,15 @@ import (
 	"aligner/kinematics/shaftline"
 )
 
-// WhirlRPM is the shaft's first whirling speed, bolted to an engine that does
-// not move.
-func (d *DriveLine) WhirlRPM() (float64, error) {
-	return d.shafts[0][0].model.WhirlRPM(shaftline.FrontBolted, 1000*gravityMPerS2)
+// WhirlRPM is the shaft's first whirling speed with its front end hinged on an
+// engine that does not move, and bolted to it. The true one lies between.
+func (d *DriveLine) WhirlRPM() (hinged, bolted float64, err error) {
+	m := d.shafts[0][0].model
+	if hinged, err = m.WhirlRPM(shaftline.FrontHinged, 1000*gravityMPerS2); err != nil {
+		return 0, 0, err
+	}
+	bolted, err = m.WhirlRPM(shaftline.FrontBolted, 1000*gravityMPerS2)
+	return hinged, bolted, err
 }
 
 // Doubts looks a hull over by working it out. An error is a hull that cannot
@@ -40,15 +45,15 @@ func Doubts(h hulls.Hull) ([]hulls.Fault, error) {
 	return doubts, d.doubtRest(doubt)
 }
 
-// doubtWhirl compares the first whirling speed with the shaft's.
+// doubtWhirl compares the first whirling speed, cautiously, with the shaft's.
 func (d *DriveLine) doubtWhirl(doubt func(place, value, limit, mend string)) error {
-	rpm, err := d.WhirlRPM()
+	hinged, bolted, err := d.WhirlRPM()
 	if err != nil {
 		return err
 	}
-	if most := d.hull.ShaftSpeedMaxRPM; most > 0 && rpm < most {
+	if most := d.hull.ShaftSpeedMaxRPM; most > 0 && hinged < most {
 		doubt("shaft_speed_max_rpm", fmt.Sprintf("%.0f rpm", most),
-			fmt.Sprintf("below the first whirling speed of this shaft, about %.0f rpm", rpm),
+			fmt.Sprintf("below the first whirling speed of this shaft, %.0f to %.0f rpm", hinged, bolted),
 			"check bearing places, shaft diameter and speed; a whirling shaft breaks things")
 	}
 	return nil
