@@ -10,8 +10,9 @@ const (
 	tileSize = 1 << tileBits
 	apron    = 1
 
-	tileColumns = tileSize + apron             // of a tile's sample buffer
+	tileColumns = tileSize + apron             // of a tile's buffer of samples
 	tileRows    = (tileSize + apron) * samples // sample rows of it
+	tilePixels  = tileColumns * tileColumns
 )
 
 // Layers of samples: the solids, and a back and a front layer for either shell.

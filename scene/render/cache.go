@@ -28,7 +28,7 @@ type cache struct {
 // slot keeps the still samples of one tile.
 type slot struct {
 	filled  bool
-	samples [layers][]uint64
+	samples [layers][]quad
 }
 
 // look is what every pixel depends on.

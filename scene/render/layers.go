@@ -12,25 +12,27 @@ package render
 // The solids' light is already averaged over the pixel. A layer that covers some
 // samples is blended into that average sample by sample: exact but where a
 // solid's edge runs through the same pixel.
-func (t *tiler) cover(p *pixel, at, x, y int, solid *[samples]uint64) (any bool) {
+func (t *tiler) cover(p *pixel, at, x, y int, solid *quad) (any bool) {
 	n := 0
 	for _, layer := range t.over[:t.overs] {
-		buf := t.buf[layer][at:][:3*tileColumns+1]
-		k0, k1, k2, k3 := buf[0], buf[tileColumns], buf[2*tileColumns], buf[3*tileColumns]
-		if k0|k1|k2|k3 == 0 {
+		q := &t.buf[layer][at]
+		if q[0]|q[1]|q[2]|q[3] == 0 {
 			continue
 		}
-		key := k0
-		if ((k0^k1)|(k0^k2)|(k0^k3))&idMask == 0 && k0 > solid[0] && k1 > solid[1] && k2 > solid[2] && k3 > solid[3] {
-			layer = layerWhole
-		} else if key = nearestUncovered(buf, solid); key == 0 {
-			continue
+		key, whole := q[0], oneTriangle(q) && q[0] > solid[0] && q[1] > solid[1] && q[2] > solid[2] && q[3] > solid[3]
+		if !whole {
+			if key = nearestUncovered(q, solid); key == 0 {
+				continue
+			}
 		}
 		i := n
 		for ; i > 0 && t.keys[i-1] > key; i-- {
 			t.keys[i], t.order[i] = t.keys[i-1], t.order[i-1]
 		}
 		t.keys[i], t.order[i] = key, layer
+		if whole {
+			t.order[i] = layerWhole
+		}
 		n++
 	}
 	for i, layer := range t.order[:n] {
@@ -38,7 +40,7 @@ func (t *tiler) cover(p *pixel, at, x, y int, solid *[samples]uint64) (any bool)
 			p.lay(&t.r.shades[t.keys[i]&idMask-1], float32(x)+0.5, float32(y)+0.5)
 			continue
 		}
-		t.layPartly(p, t.buf[layer][at:][:3*tileColumns+1], x, y, solid)
+		t.layPartly(p, &t.buf[layer][at], x, y, solid)
 	}
 	return n > 0
 }
@@ -47,12 +49,16 @@ func (t *tiler) cover(p *pixel, at, x, y int, solid *[samples]uint64) (any bool)
 // whole pixel: its key tells the triangle.
 const layerWhole = -1
 
+// oneTriangle reports whether all samples of a pixel show the same triangle, or
+// all nothing.
+func oneTriangle(q *quad) bool { return ((q[0]^q[1])|(q[0]^q[2])|(q[0]^q[3]))&idMask == 0 }
+
 // nearestUncovered is the nearest sample of a layer's pixel that no solid hides,
 // 0 for none.
-func nearestUncovered(buf []uint64, solid *[samples]uint64) (key uint64) {
+func nearestUncovered(q, solid *quad) (key uint64) {
 	for s, hides := range solid {
-		if v := buf[s*tileColumns]; v > hides {
-			key = max(key, v)
+		if q[s] > hides {
+			key = max(key, q[s])
 		}
 	}
 	return key
@@ -60,9 +66,8 @@ func nearestUncovered(buf []uint64, solid *[samples]uint64) (key uint64) {
 
 // layPartly lays a layer over the pixel sample by sample, unless all of them show
 // one smooth surface.
-func (t *tiler) layPartly(p *pixel, buf []uint64, x, y int, solid *[samples]uint64) {
-	s := [samples]uint64{buf[0], buf[tileColumns], buf[2*tileColumns], buf[3*tileColumns]}
-	if s[0] > solid[0] && s[1] > solid[1] && s[2] > solid[2] && s[3] > solid[3] && t.r.oneSurface(&s, max(s[0], s[1], s[2], s[3])) {
+func (t *tiler) layPartly(p *pixel, s *quad, x, y int, solid *quad) {
+	if s[0] > solid[0] && s[1] > solid[1] && s[2] > solid[2] && s[3] > solid[3] && t.r.oneSurface(s, max(s[0], s[1], s[2], s[3])) {
 		p.lay(&t.r.shades[s[0]&idMask-1], float32(x)+sampleAtX[0], float32(y)+sampleAtY[0])
 		return
 	}

@@ -13,23 +13,22 @@ func (t *tiler) outline(p *pixel, at, x, y int) bool {
 	if !o.on {
 		return false
 	}
-	left, above := 1, samples*tileColumns
+	left, above := 1, tileColumns
 	if x == 0 {
 		left = 0 // nothing there: compare with itself
 	}
 	if y == 0 {
 		above = 0
 	}
-	var w float32
 	buf := t.buf[layerSolid]
-	for s := range samples {
-		k := at + s*tileColumns
-		own, a, b, c := buf[k], buf[k-left], buf[k-above], buf[k-left-above]
-		if ((own^a)|(own^b)|(own^c))&idMask == 0 {
+	own, a, b, c := &buf[at], &buf[at-left], &buf[at-above], &buf[at-left-above]
+	var w float32
+	for s, v := range own {
+		if ((v^a[s])|(v^b[s])|(v^c[s]))&idMask == 0 {
 			continue
 		}
-		surface := t.r.surfaceOf(own)
-		w += max(o.strength(surface, t.r.surfaceOf(a)), o.strength(surface, t.r.surfaceOf(b)), o.strength(surface, t.r.surfaceOf(c)))
+		surface := t.r.surfaceOf(v)
+		w += max(o.strength(surface, t.r.surfaceOf(a[s])), o.strength(surface, t.r.surfaceOf(b[s])), o.strength(surface, t.r.surfaceOf(c[s])))
 	}
 	if w == 0 {
 		return false

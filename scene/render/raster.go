@@ -31,6 +31,9 @@ const (
 	keyScale = 1 << 39 // one bit of headroom above key 1
 )
 
+// quad is the samples of one pixel.
+type quad = [samples]uint64
+
 // edge is the x of one side of a triangle on successive sample rows, in 32.32
 // fixed point pixels.
 type edge struct{ x, step int64 }
@@ -74,7 +77,7 @@ func newDepthRows(t *rasterTriangle, w tileWindow, row int64) depthRows {
 }
 
 // rasterise puts a triangle's samples into a tile's buffer.
-func (w tileWindow) rasterise(buf []uint64, t *rasterTriangle) {
+func (w tileWindow) rasterise(buf []quad, t *rasterTriangle) {
 	k0, k1, k2 := (int64(t.y[0])+31)>>6, (int64(t.y[1])+31)>>6, (int64(t.y[2])+31)>>6
 	first := w.y * samples
 	from, to := max(k0, first), min(k2, first+tileRows)
@@ -113,7 +116,7 @@ var firstOnly = func() (m [unrolled + 1][unrolled]uint64) {
 
 // fillBetween fills sample rows from to to-1. A sample at x is inside when
 // left <= x < right.
-func (w tileWindow) fillBetween(buf []uint64, d *depthRows, long, short edge, shortIsLeft bool, from, to int64) {
+func (w tileWindow) fillBetween(buf []quad, d *depthRows, long, short edge, shortIsLeft bool, from, to int64) {
 	left, right := long, short
 	if shortIsLeft {
 		left, right = short, long
@@ -122,34 +125,33 @@ func (w tileWindow) fillBetween(buf []uint64, d *depthRows, long, short edge, sh
 	lx, rx := left.x-w.x<<32+roundUp, right.x-w.x<<32+roundUp
 	atRow := d.atRow
 	step := uint64(d.perPx) << idBits
-	buf = buf[(from-w.y*samples)*tileColumns:]
 	for k := from; k < to; k++ {
 		s := k & (samples - 1)
 		c0, c1 := (lx-sampleX[s]<<24)>>32, (rx-sampleX[s]<<24)>>32
 		c0, c1 = max(c0, 0), min(c1, tileColumns)
 		if n := c1 - c0; n > 0 {
 			v := uint64(atRow>>8+d.inset[s]+d.perPx*c0)<<idBits | d.id
-			row := buf[c0 : c0+unrolled]
+			at := (k>>2-w.y)*tileColumns + c0
+			row := buf[at : at+unrolled]
 			keep := &firstOnly[min(n, unrolled)]
-			row[0] = max(row[0], v&keep[0])
+			row[0][s] = max(row[0][s], v&keep[0])
 			v += step
-			row[1] = max(row[1], v&keep[1])
+			row[1][s] = max(row[1][s], v&keep[1])
 			v += step
-			row[2] = max(row[2], v&keep[2])
+			row[2][s] = max(row[2][s], v&keep[2])
 			v += step
-			row[3] = max(row[3], v&keep[3])
+			row[3][s] = max(row[3][s], v&keep[3])
 			if n > unrolled {
-				row = buf[c0+unrolled : c1]
+				row = buf[at+unrolled : at+n]
 				for i := range row {
 					v += step
-					row[i] = max(row[i], v)
+					row[i][s] = max(row[i][s], v)
 				}
 			}
 		}
 		lx += left.step
 		rx += right.step
 		atRow += d.perRow
-		buf = buf[tileColumns:]
 	}
 	d.atRow = atRow
 }

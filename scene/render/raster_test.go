@@ -24,8 +24,8 @@ func triangleOf(c [3]corner, id uint32) rasterTriangle {
 // hold it: exactly one inside the square, none outside.
 func TestJitteredGridsAreWatertight(t *testing.T) {
 	rng := rand.New(rand.NewPCG(1, 2))
-	buf := make([]uint64, (tileRows+1)*tileColumns)
-	hits := make([]uint8, tileRows*tileColumns)
+	buf := make([]quad, tilePixels+unrolled)
+	hits := make([]uint8, tilePixels*samples)
 	for grid := range 300 {
 		w := tileWindow{int64(rng.IntN(3)*64 - 1), int64(rng.IntN(3)*64 - 1)}
 		n := 2 + rng.IntN(5)
@@ -53,7 +53,7 @@ func TestJitteredGridsAreWatertight(t *testing.T) {
 			clear(buf)
 			w.rasterise(buf, &tri)
 			for i := range hits {
-				if buf[i] != 0 {
+				if buf[i/samples][i%samples] != 0 {
 					hits[i]++
 				}
 			}
@@ -65,7 +65,7 @@ func TestJitteredGridsAreWatertight(t *testing.T) {
 			}
 		}
 		for i, h := range hits {
-			row, column := int64(i/tileColumns), int64(i%tileColumns)
+			row, column := int64(i/samples/tileColumns*samples+i%samples), int64(i/samples%tileColumns)
 			x, y := (w.x+column)<<8+sampleX[row&3], w.y<<8+row*64+32
 			inside := x >= int64(left) && x < int64(left+size) && y >= int64(top) && y < int64(top+size)
 			if want := uint8(0); inside && h != 1 || !inside && h != want {
@@ -79,7 +79,7 @@ func TestJitteredGridsAreWatertight(t *testing.T) {
 // corners, for triangles of all shapes.
 func TestDepthFollowsThePlane(t *testing.T) {
 	rng := rand.New(rand.NewPCG(3, 4))
-	buf := make([]uint64, (tileRows+1)*tileColumns)
+	buf := make([]quad, tilePixels+unrolled)
 	w := tileWindow{639, 383}
 	for range 2000 {
 		var c [3]corner
@@ -96,11 +96,12 @@ func TestDepthFollowsThePlane(t *testing.T) {
 		clear(buf)
 		w.rasterise(buf, &tri)
 		slope := math.Abs(tri.keyX) + math.Abs(tri.keyY)
-		for i, v := range buf {
+		for i := range tilePixels * samples {
+			v := buf[i/samples][i%samples]
 			if v == 0 {
 				continue
 			}
-			row, column := int64(i/tileColumns), int64(i%tileColumns)
+			row, column := int64(i/samples/tileColumns*samples+i%samples), int64(i/samples%tileColumns)
 			x := float64((w.x+column)<<8+sampleX[row&3])/256 - float64(c[0].x)/256
 			y := float64(w.y<<8+row*64+32)/256 - float64(c[0].y)/256
 			p, q := (x*vy-vx*y)/area, (ux*y-x*uy)/area
@@ -126,9 +127,9 @@ func TestOrderDoesNotMatter(t *testing.T) {
 		}
 		list = append(list, triangleOf(c, uint32(i+1)))
 	}
-	var bufs [2][]uint64
+	var bufs [2][]quad
 	for k := range bufs {
-		bufs[k] = make([]uint64, (tileRows+1)*tileColumns)
+		bufs[k] = make([]quad, tilePixels+unrolled)
 		for i := range list {
 			if k == 1 {
 				i = len(list) - 1 - i

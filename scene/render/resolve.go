@@ -11,16 +11,15 @@ import (
 type tiler struct {
 	r      *Renderer
 	window tileWindow
-	buf    [layers][]uint64
+	buf    [layers][]quad
 	// above is the surface of each pixel of the row above, surfaceMixed where its
 	// samples differ: where a pixel's neighbours are all like it no outline runs.
-	above   [tileSize]uint32
-	samples [samples]uint64
-	out     pixel
-	over    [layers]int    // the translucent layers that hold something in this tile
-	overs   int            // how many they are
-	keys    [layers]uint64 // see cover
-	order   [layers]int
+	above [tileSize]uint32
+	out   pixel
+	over  [layers]int    // the translucent layers that hold something in this tile
+	overs int            // how many they are
+	keys  [layers]uint64 // see cover
+	order [layers]int
 }
 
 // Surface 0 of part 0 would be 0; ids of pixels are therefore one more.
@@ -32,7 +31,7 @@ const (
 func newTiler(r *Renderer) *tiler {
 	t := &tiler{r: r}
 	for i := range t.buf {
-		t.buf[i] = make([]uint64, (tileRows+1)*tileColumns)
+		t.buf[i] = make([]quad, tilePixels+unrolled)
 	}
 	return t
 }
@@ -59,7 +58,7 @@ func (t *tiler) resolve(x0, y0 int, redo tileRect) {
 	}
 	for y := fromY; y < toY; y++ {
 		at := (y0+y)*r.view.width + x0
-		t.resolveRow(x0+fromX, y0+y, (y+apron)*samples*tileColumns+apron+fromX,
+		t.resolveRow(x0+fromX, y0+y, (y+apron)*tileColumns+apron+fromX,
 			r.pix[4*(at+fromX):4*(at+toX)], r.front[at+fromX:at+toX])
 	}
 }
@@ -69,34 +68,29 @@ func (t *tiler) resolve(x0, y0 int, redo tileRect) {
 // solid triangle with nothing over it; all others go through a pixel's stages.
 func (t *tiler) resolveRow(x0, y, at int, pix []uint8, front []uint32) {
 	r := t.r
-	solid := t.buf[layerSolid]
 	wide := len(front)
 	pix = pix[:4*wide]
-	row0 := solid[at:][:wide]
-	row1 := solid[at+tileColumns:][:wide]
-	row2 := solid[at+2*tileColumns:][:wide]
-	row3 := solid[at+3*tileColumns:][:wide]
-	above := t.above[:wide]
+	solid, above := t.buf[layerSolid][at:][:wide], t.above[:wide]
 	ground, shades := &r.ground[y], r.shades
 	centreY := float32(y) + 0.5
 	left, corner := surfaceMixed, surfaceMixed // of the pixels on the left and above it; not known yet either
-	// These two live in the tiler and are handed on by pointer: copying small
-	// structs just written stalls the processor.
-	s, p := &t.samples, &t.out
+	// It lives in the tiler and is handed on by pointer: copying a small struct
+	// just written stalls the processor.
+	p := &t.out
 	for x := range front {
-		a, b, c, d := row0[x], row1[x], row2[x], row3[x]
+		s := &solid[x]
 		around := above[x]
 		if left != around || corner != around {
 			around = surfaceMixed // not known to be all the same
 		}
 		corner = above[x]
-		if t.overs == 0 {
-			if a|b|c|d == 0 && around == surfaceNone {
-				front[x] = 0
+		if t.overs == 0 || t.isOpen(at+x) {
+			if around == surfaceNone && s[0]|s[1]|s[2]|s[3] == 0 {
+				front[x], left = 0, surfaceNone
 				binary.LittleEndian.PutUint32(pix[4*x:], ground.pixel[(x0+x)&7])
 				continue
 			}
-			if id := uint32(a & idMask); id != 0 && ((a^b)|(a^c)|(a^d))&idMask == 0 {
+			if id := uint32(s[0] & idMask); id != 0 && oneTriangle(s) {
 				own := &shades[id-1]
 				if own.surface+1 == around {
 					front[x] = id
@@ -106,7 +100,6 @@ func (t *tiler) resolveRow(x0, y, at int, pix []uint8, front []uint32) {
 				}
 			}
 		}
-		s[0], s[1], s[2], s[3] = a, b, c, d
 		t.pixel(p, s, at+x, x0+x, y, around)
 		front[x], left, above[x] = p.nearest, p.surface, p.surface
 		if p.bare {
@@ -117,16 +110,26 @@ func (t *tiler) resolveRow(x0, y, at int, pix []uint8, front []uint32) {
 	}
 }
 
+// isOpen reports that no translucent layer holds anything at a pixel.
+func (t *tiler) isOpen(at int) bool {
+	var any uint64
+	for _, layer := range t.over[:t.overs] {
+		q := &t.buf[layer][at]
+		any |= q[0] | q[1] | q[2] | q[3]
+	}
+	return any == 0
+}
+
 // pixel takes one pixel through all its stages: solids, translucent layers,
 // outline. around is the surface that its three neighbours before it share.
-func (t *tiler) pixel(p *pixel, s *[samples]uint64, at, x, y int, around uint32) {
+func (t *tiler) pixel(p *pixel, s *quad, at, x, y int, around uint32) {
 	r := t.r
 	p.surface, p.nearest = surfaceNone, 0
 	switch {
 	case s[0]|s[1]|s[2]|s[3] == 0:
 		ground := &r.ground[y]
 		p.r, p.g, p.b = ground.rgb[0], ground.rgb[1], ground.rgb[2]
-	case ((s[0]^s[1])|(s[0]^s[2])|(s[0]^s[3]))&idMask == 0:
+	case oneTriangle(s):
 		p.nearest = uint32(s[0] & idMask)
 		own := &r.shades[p.nearest-1]
 		p.surface = own.surface + 1
@@ -155,7 +158,7 @@ func (r *Renderer) shadeAt(s *shadeTriangle, x, y float32) (red, green, blue flo
 // mixed shades a pixel whose samples belong to different triangles: once for
 // each smooth surface among them. It is always shaded at a sample the triangle
 // covers, for a plane extended beyond its triangle can have any value.
-func (t *tiler) mixed(p *pixel, s *[samples]uint64, x, y int) {
+func (t *tiler) mixed(p *pixel, s *quad, x, y int) {
 	r := t.r
 	nearest := max(s[0], s[1], s[2], s[3])
 	p.nearest = uint32(nearest & idMask)
@@ -192,7 +195,7 @@ func (t *tiler) mixed(p *pixel, s *[samples]uint64, x, y int) {
 // smooth surface that does not pass behind itself: their depths must not differ
 // by more than the least steep of their triangles allows over two pixels. A
 // wrong no costs a shading; a wrong yes would leave a jagged edge.
-func (r *Renderer) oneSurface(s *[samples]uint64, nearest uint64) bool {
+func (r *Renderer) oneSurface(s *quad, nearest uint64) bool {
 	a, b := &r.shades[s[0]&idMask-1], &r.shades[s[1]&idMask-1]
 	c, d := &r.shades[s[2]&idMask-1], &r.shades[s[3]&idMask-1]
 	if a.surface != b.surface || a.surface != c.surface || a.surface != d.surface {

@@ -52,11 +52,11 @@ func (t *tiler) fillLayer(layer int, d dirtyTile, slot *slot, still, moving bool
 // on: their own samples and those of the pixels on their left and above.
 func (a tileRect) samples(f func(lo, hi int)) {
 	if a == wholeTile {
-		f(0, tileRows*tileColumns)
+		f(0, tilePixels)
 		return
 	}
 	lo, hi := int(a.x0), int(a.x1)+apron
-	for row := int(a.y0) * samples; row < (int(a.y1)+apron)*samples; row++ {
+	for row := int(a.y0); row < int(a.y1)+apron; row++ {
 		f(row*tileColumns+lo, row*tileColumns+hi)
 	}
 }
