@@ -9,15 +9,16 @@ package shaftline_test
 // for the shaft's own weight, CLOAD for weights hung on it. What was found out
 // about them on cantilevers, and is held by TestSectionsOfTheDecks:
 //
-//   - SECTION=CIRC takes the diameter, but expands to a solid whose outline is
-//     four parabolas: area 1.2 % and second moment 2.3 % short of the circle's,
-//     by the manual's own interpolation. SECTION=RECT is exact, so a deck is of
-//     a square bar of the shaft's EI and weight.
+//   - SECTION=CIRC takes the diameter, but the solid it expands to has four
+//     parabolas for an outline: area 1.2 % and second moment 2.2 % short of the
+//     circle's. SECTION=RECT is exact, so a deck is of a square bar of the
+//     shaft's EI and weight.
 //   - A clamped section cannot shrink across, which stiffens the bar beside it
 //     unless Poisson's ratio is nil. With it nil, G is E/2.
-//   - A spring constant needs a decimal point. A pinned end must not have its
-//     rotation about the axis held: the whole section then becomes rigid and
-//     the end a clamp.
+//   - A spring constant needs a decimal point: without one ccx misses the
+//     springs' material.
+//   - A pinned end is held in travel alone. Holding its rotation about the axis
+//     as well is not needed, and makes its section rigid.
 //   - RF is the force inside the beam at a node: the support's, less what
 //     weight the element puts on that node (a sixth of its own).
 
@@ -33,13 +34,20 @@ import (
 // deckStations is how many springs a bearing is laid out as.
 const deckStations = 9
 
-// longestElementMM of a deck's beams.
-const longestElementMM = 12
+// longestElement of a deck's beams, in diameters. At half, answers have settled
+// to some 0.02 % of the deflection.
+const longestElement = 0.5
+
+// stiffShear is how many times the shear modulus of a deck that is stiff in
+// shear is that of an honest one. Ours is stiff without limit; many more times
+// and CalculiX's beams lock.
+const stiffShear = 16
 
 // deck is a mesh and the line it was made of.
 type deck struct {
 	line    shaftline.Line
 	clamped bool
+	shear   float64   // times the shear modulus
 	nodes   []float64 // x, aft to fore, every other one in the middle of an element
 	text    strings.Builder
 }
@@ -84,16 +92,27 @@ func grounds(line shaftline.Line) []ground {
 }
 
 // newDeck lays out and writes a deck.
-func newDeck(title string, line shaftline.Line, clamped bool) *deck {
-	d := &deck{line: line, clamped: clamped}
+func newDeck(title string, line shaftline.Line, clamped bool, shear float64) *deck {
+	d := &deck{line: line, clamped: clamped, shear: shear}
 	d.nodes = meshNodes(line)
 	d.printf("** %s\n** Lengths in mm, forces in N, x forward from the coupling face, z up.\n", title)
 	d.mesh()
-	side := math.Pow(12*math.Pi/64, 0.25) * line.DiameterMM // side^4/12 = pi d^4/64
-	d.section("RECT", side, line.BendingStiffnessNMM2/math.Pow(side, 4)*12)
+	d.section("RECT", d.sideMM(), d.youngMPa())
 	d.holds()
-	d.loads(side * side)
+	d.loads(d.sideMM() * d.sideMM())
 	return d
+}
+
+// sideMM is the side of a square bar of the round one's second moment:
+// side^4/12 = pi d^4/64.
+func (d *deck) sideMM() float64 { return math.Pow(12*math.Pi/64, 0.25) * d.line.DiameterMM }
+
+func (d *deck) youngMPa() float64 { return d.line.BendingStiffnessNMM2 / math.Pow(d.sideMM(), 4) * 12 }
+
+// shearStiffnessN is G A. CalculiX's B32 bars carry shear evenly over their
+// section: there is no shape factor.
+func (d *deck) shearStiffnessN() float64 {
+	return d.shear * d.youngMPa() / 2 * d.sideMM() * d.sideMM()
 }
 
 func (d *deck) printf(format string, args ...any) { fmt.Fprintf(&d.text, format, args...) }
@@ -111,7 +130,7 @@ func meshNodes(line shaftline.Line) []float64 {
 	at = sortedPlaces(at)
 	nodes := at[:1:1]
 	for i := 1; i < len(at); i++ {
-		halves := 2 * int(math.Ceil((at[i]-at[i-1])/longestElementMM))
+		halves := 2 * int(math.Ceil((at[i]-at[i-1])/(longestElement*line.DiameterMM)))
 		for j := 1; j <= halves; j++ {
 			nodes = append(nodes, at[i-1]+(at[i]-at[i-1])*float64(j)/float64(halves))
 		}
@@ -151,7 +170,9 @@ func (d *deck) mesh() {
 // section is a round bar's diameter or a square bar's side, and Young's modulus.
 func (d *deck) section(kind string, sizeMM, youngMPa float64) {
 	d.printf("*BEAM SECTION,ELSET=SHAFT,MATERIAL=METAL,SECTION=%s\n%.9g,%.9g\n0.,1.,0.\n", kind, sizeMM, sizeMM)
-	d.printf("*MATERIAL,NAME=METAL\n*ELASTIC\n%.9g,0.\n*DENSITY\n1.\n", youngMPa)
+	e, g := youngMPa, d.shear*youngMPa/2
+	d.printf("*MATERIAL,NAME=METAL\n*ELASTIC,TYPE=ENGINEERING CONSTANTS\n")
+	d.printf("%.9g,%.9g,%.9g,0.,0.,0.,%.9g,%.9g\n%.9g\n*DENSITY\n1.\n", e, e, e, g, g, g)
 }
 
 func (d *deck) holds() {

@@ -127,35 +127,72 @@ func readAnswer(data []byte, nodes int) (a answer, deckSum string, err error) {
 	return a, deckSum, scan.Err()
 }
 
-// slopeAt is dz/dx at node i from the parabola of an element that ends there.
-func (a *answer) slopeAt(d *deck, i int) float64 {
-	if i >= 2 && i%2 == 0 {
-		return (3*a.z[i] - 4*a.z[i-1] + a.z[i-2]) / (d.nodes[i] - d.nodes[i-2])
+// turnAt is how far the section at an element's end i has turned: the slope of
+// the element's parabola there, less what shear adds to it. In CalculiX's bars
+// the centreline slopes by more than its sections turn, by V/GA; a coupling
+// half turns with its section.
+func (a *answer) turnAt(d *deck, i int) float64 {
+	if i == 0 {
+		slope := -(3*a.z[0] - 4*a.z[1] + a.z[2]) / (d.nodes[2] - d.nodes[0])
+		return slope + a.upAftOf(d, d.nodes[0]+1e-3)/d.shearStiffnessN()
 	}
-	return -(3*a.z[i] - 4*a.z[i+1] + a.z[i+2]) / (d.nodes[i+2] - d.nodes[i])
+	slope := (3*a.z[i] - 4*a.z[i-1] + a.z[i-2]) / (d.nodes[i] - d.nodes[i-2])
+	return slope + a.upAftOf(d, d.nodes[i]-1e-3)/d.shearStiffnessN()
 }
 
-// deckShare is the difference allowed, of the largest deflection, the largest
-// slope and of each reaction. CalculiX's bars give in shear, ours do not.
-const deckShare = 0.01
+// upAftOf is the force up on the shaft aft of x: springs by CalculiX's own
+// travel, less weights.
+func (a *answer) upAftOf(d *deck, xMM float64) float64 {
+	up := -d.line.WeightNPerMM * (xMM + d.line.LengthMM)
+	for _, p := range d.line.Points {
+		if p.AtMM < xMM {
+			up -= p.WeightN
+		}
+	}
+	for _, g := range grounds(d.line) {
+		if g.xMM < xMM {
+			up -= g.kNPerMM * (a.z[d.node(g.xMM)-1] - g.offsetMM[1])
+		}
+	}
+	return up
+}
 
-// worst is the largest difference met, as a share.
-type worst struct{ deflection, slope, reaction float64 }
+// apart is a difference of two bendings, as shares of the largest deflection,
+// of the largest turn, and of each reaction.
+type apart struct{ deflection, turn, reaction float64 }
+
+// CalculiX's bars give in shear and ours do not. That is all there is between
+// them: with the shear modulus of the decks made 16 times as large, 0.1 to 0.4 %
+// of the deflection becomes 0.003 to 0.012 %. A turn is read off three nodes
+// close together and keeps more.
+var (
+	honestLimit = apart{deflection: 0.01, turn: 0.01, reaction: 0.01}
+	stiffLimit  = apart{deflection: 0.0003, turn: 0.002, reaction: 0.0005}
+)
 
 func TestShaftsAgainstCalculix(t *testing.T) {
 	for _, name := range assets.HullNames() {
 		for _, clamped := range []bool{false, true} {
-			hold := map[bool]string{false: "pinned", true: "clamped"}[clamped]
-			t.Run(name+"/"+hold, func(t *testing.T) {
-				line := bilateral(builtInLine(t, name))
-				d := newDeck(fmt.Sprintf("%s, front end %s, bearings as two-way springs", name, hold), line, clamped)
-				a, ok := d.current(t, strings.ToLower(name)+"-"+hold)
-				if !ok {
-					return
+			for _, shear := range []float64{1, stiffShear} {
+				hold := map[bool]string{false: "pinned", true: "clamped"}[clamped]
+				if shear != 1 {
+					hold += "-stiff-in-shear"
 				}
-				w := compare(t, d, a)
-				t.Logf("deflection %.3f %%, slope %.3f %%, reaction %.3f %%", 100*w.deflection, 100*w.slope, 100*w.reaction)
-			})
+				t.Run(name+"/"+hold, func(t *testing.T) {
+					title := fmt.Sprintf("%s, front end %s, bearings as two-way springs", name, hold)
+					d := newDeck(title, bilateral(builtInLine(t, name)), clamped, shear)
+					a, ok := d.current(t, strings.ToLower(name)+"-"+hold)
+					if !ok {
+						return
+					}
+					limit := honestLimit
+					if shear != 1 {
+						limit = stiffLimit
+					}
+					w := compare(t, d, a, limit)
+					t.Logf("deflection %.3f %%, turn %.3f %%, reaction %.3f %%", 100*w.deflection, 100*w.turn, 100*w.reaction)
+				})
+			}
 		}
 	}
 }
@@ -177,9 +214,9 @@ func builtInLine(t *testing.T, name string) shaftline.Line {
 	return line
 }
 
-// compare bends the deck's line and holds deflections, slopes and reactions
-// against the answer.
-func compare(t *testing.T, d *deck, a answer) worst {
+// compare bends the deck's line and holds deflections, turns and reactions
+// against the answer. It reports the largest differences.
+func compare(t *testing.T, d *deck, a answer, limit apart) (most apart) {
 	t.Helper()
 	m, err := shaftline.Prepare(d.line, shaftline.Settings{StationsPerBearing: deckStations})
 	if err != nil {
@@ -193,42 +230,53 @@ func compare(t *testing.T, d *deck, a answer) worst {
 	if err := m.Bend(st, front, shaftline.Limits{}).Err(); err != nil {
 		t.Fatal(err)
 	}
-	var w worst
-	mostZ, mostSlope := 0.0, 0.0
-	for i := range d.nodes {
-		mostZ = max(mostZ, math.Abs(a.z[i]))
-		if i%2 == 0 {
-			mostSlope = max(mostSlope, math.Abs(a.slopeAt(d, i)))
-		}
-	}
-	share := func(what string, got, want, whole float64, most *float64) {
+	share := func(what string, got, want, whole, limit float64, most *float64) {
+		t.Helper()
 		s := math.Abs(got-want) / math.Abs(whole)
-		if !(s <= deckShare) {
-			t.Errorf("%s: %.6g, CalculiX %.6g: %.2f %% of %.6g apart", what, got, want, 100*s, whole)
+		if !(s <= limit) {
+			t.Errorf("%s: %.6g, CalculiX %.6g: %.3f %% of %.6g apart, limit %g %%", what, got, want, 100*s, whole, 100*limit)
 		}
 		*most = max(*most, s)
 	}
+	mostZ, mostTurn := 0.0, 0.0
+	for i := range d.nodes {
+		mostZ = max(mostZ, math.Abs(a.z[i]))
+		if i%2 == 0 {
+			mostTurn = max(mostTurn, math.Abs(a.turnAt(d, i)))
+		}
+	}
 	for i, x := range d.nodes {
 		s := m.At(st, x)
-		share(fmt.Sprintf("deflection at %.1f mm", x), s.Z, a.z[i], mostZ, &w.deflection)
-		share(fmt.Sprintf("sideways at %.1f mm", x), s.Y, a.y[i], mostZ, &w.deflection)
+		share(fmt.Sprintf("deflection at %.1f mm", x), s.Z, a.z[i], mostZ, limit.deflection, &most.deflection)
+		share(fmt.Sprintf("sideways at %.1f mm", x), s.Y, a.y[i], mostZ, limit.deflection, &most.deflection)
 		if i%2 == 0 {
-			share(fmt.Sprintf("slope at %.1f mm", x), s.DZ, a.slopeAt(d, i), mostSlope, &w.slope)
+			share(fmt.Sprintf("turn at %.1f mm", x), s.DZ, a.turnAt(d, i), mostTurn, limit.turn, &most.turn)
 		}
 	}
 	supports := make([]shaftline.Support, m.Supports())
 	m.ReadSupports(st, supports)
-	theirs := make([]float64, len(supports))
-	for _, g := range grounds(d.line) {
-		theirs[g.support] -= g.kNPerMM * (a.z[d.node(g.xMM)-1] - g.offsetMM[1])
-	}
-	for i := range supports {
+	for i, theirs := range a.reactionsN(d, len(supports)) {
 		if i != m.LogGroup() {
-			share(fmt.Sprintf("reaction %d", i), supports[i].ForceN[1], theirs[i], theirs[i], &w.reaction)
+			share(fmt.Sprintf("reaction %d", i), supports[i].ForceN[1], theirs, theirs, limit.reaction, &most.reaction)
 		}
 	}
+	held := a.frontForceN(d)
+	share("force at the front end", m.FrontForce(st)[2], held, held, limit.reaction, &most.reaction)
+	return most
+}
+
+// reactionsN are the forces up of the line's supports, by CalculiX's travel.
+func (a *answer) reactionsN(d *deck, supports int) []float64 {
+	r := make([]float64, supports)
+	for _, g := range grounds(d.line) {
+		r[g.support] -= g.kNPerMM * (a.z[d.node(g.xMM)-1] - g.offsetMM[1])
+	}
+	return r
+}
+
+// frontForceN is what holds the front end: CalculiX's force in the node, and
+// the sixth of its element's weight that acts there.
+func (a *answer) frontForceN(d *deck) float64 {
 	last := len(d.nodes) - 1
-	held := a.frontN[1] + d.line.WeightNPerMM*(d.nodes[last]-d.nodes[last-2])/6
-	share("force at the front end", m.FrontForce(st)[2], held, held, &w.reaction)
-	return w
+	return a.frontN[1] + d.line.WeightNPerMM*(d.nodes[last]-d.nodes[last-2])/6
 }
