@@ -1,0 +1,171 @@
+package scene
+
+// This file fits views: the whole drive line, the coupling, a bearing, a mount.
+
+import (
+	"math"
+
+	"github.com/go-gl/mathgl/mgl64"
+)
+
+// Names of the fitted views. A mount's or bearing's own name is one too.
+const (
+	ViewWhole    = "whole"
+	ViewEngine   = "engine"
+	ViewCoupling = "coupling"
+	ViewStrut    = "strut" // the aftmost bearing and the propeller
+)
+
+const degree = math.Pi / 180
+
+// FitView is a view that shows what the name says, as last posed, in a picture
+// of the given aspect (width over height). ok is false for a name unknown.
+func (m *Model) FitView(name string, aspect float64) (v View, ok bool) {
+	points, v := m.focus(name)
+	if points == nil {
+		return v, false
+	}
+	return m.fit(v, points, aspect, 0.86), true
+}
+
+// ViewNames are the names FitView knows for this model.
+func (m *Model) ViewNames() []string {
+	names := []string{ViewWhole, ViewEngine, ViewCoupling, ViewStrut}
+	for i := range m.hull.Mounts {
+		names = append(names, m.hull.Mounts[i].Name)
+	}
+	for i := range m.hull.Bearings {
+		if n := m.hull.Bearings[i].Name; n != ViewStrut {
+			names = append(names, n)
+		}
+	}
+	return names
+}
+
+// focus is what a view has to show, and the direction it looks from.
+func (m *Model) focus(name string) ([]mgl64.Vec3, View) {
+	d := m.dims
+	switch name {
+	case ViewWhole:
+		return m.corners(func(p *piece) bool { return p.when == always }), View{YawRad: 62 * degree, PitchRad: 20 * degree}
+	case ViewEngine:
+		keep := func(p *piece) bool {
+			return p.kind == EngineKind || p.kind == GearboxKind || p.kind == MountKind || p.kind == NutKind
+		}
+		return m.corners(keep), View{YawRad: 58 * degree, PitchRad: 20 * degree}
+	case ViewCoupling:
+		r := d.faceRadius
+		engine := m.posed.engineOrRest().Apply(mgl64.Vec3{})
+		shaft := m.posed.halfOrRest().Apply(mgl64.Vec3{})
+		return append(box(engine, 1.1*r), box(shaft.Sub(mgl64.Vec3{0.6 * r}), 1.2*r)...),
+			View{YawRad: 74 * degree, PitchRad: 16 * degree}
+	case ViewStrut:
+		aft := -1
+		for i := range m.hull.Bearings {
+			if aft < 0 || m.hull.Bearings[i].AtMM < m.hull.Bearings[aft].AtMM {
+				aft = i
+			}
+		}
+		if aft >= 0 {
+			return m.bearingFocus(aft)
+		}
+	}
+	for i := range m.hull.Mounts {
+		if m.hull.Mounts[i].Name == name {
+			return m.mountFocus(i)
+		}
+	}
+	for i := range m.hull.Bearings {
+		if m.hull.Bearings[i].Name == name {
+			return m.bearingFocus(i)
+		}
+	}
+	return nil, View{}
+}
+
+func (m *Model) bearingFocus(i int) ([]mgl64.Vec3, View) {
+	b := &m.hull.Bearings[i]
+	n := m.posed.exaggeration()
+	r := m.hull.Shaft.DiameterMM*1.6 + n*b.DiametralClearanceMM/2
+	c := mgl64.Vec3{b.AtMM, n * b.OffsetMM[0], n * b.OffsetMM[1]}
+	half := b.LengthMM/2 + m.hull.Shaft.DiameterMM
+	points := append(box(c.Add(mgl64.Vec3{half}), r), box(c.Sub(mgl64.Vec3{half}), r)...)
+	return points, View{YawRad: 52 * degree, PitchRad: 14 * degree}
+}
+
+func (m *Model) mountFocus(i int) ([]mgl64.Vec3, View) {
+	d := m.dims
+	t := &d.mounts[i]
+	at := m.posed.engineOrRest().Apply(d.fromE.Apply(mgl64.Vec3(m.hull.Mounts[i].AtMM)))
+	low := t.bedS
+	yaw := 60 * degree
+	if m.hull.Mounts[i].AtMM[1] < 0 {
+		yaw = -yaw
+	}
+	if m.hull.Mounts[i].AtMM[0] > m.hull.Engine.CentreOfMassMM[0] {
+		yaw = math.Copysign(math.Pi, yaw) - yaw
+	}
+	return append(box(at, 3*t.stud), box(low, 4.2*t.stud)...), View{YawRad: yaw, PitchRad: 14 * degree}
+}
+
+// box is the corners of a cube about a point.
+func box(c mgl64.Vec3, half float64) []mgl64.Vec3 {
+	out := make([]mgl64.Vec3, 0, 8)
+	for i := range 8 {
+		d := mgl64.Vec3{-half, -half, -half}
+		for k := range 3 {
+			if i>>k&1 == 1 {
+				d[k] = half
+			}
+		}
+		out = append(out, c.Add(d))
+	}
+	return out
+}
+
+// corners are those of the boxes round the pieces that keep says.
+func (m *Model) corners(keep func(*piece) bool) []mgl64.Vec3 {
+	var out []mgl64.Vec3
+	for i := range m.pieces {
+		p := &m.pieces[i]
+		if !keep(p) {
+			continue
+		}
+		low, high := p.solid.Bounds()
+		for k := range 8 {
+			c := low
+			for j := range 3 {
+				if k>>j&1 == 1 {
+					c[j] = high[j]
+				}
+			}
+			out = append(out, c)
+		}
+	}
+	return out
+}
+
+// fit finds target and distance at which points fill the picture to a share,
+// looking from the view's direction. With a, b a point's place to the right and
+// up, d towards the eye, and the eye at (p, q, e): a - p and p - a are at most
+// (e - d) tan of half the opening, which bounds p and e from both sides.
+func (m *Model) fit(v View, points []mgl64.Vec3, aspect, share float64) View {
+	toEye := v.toEye(m.dims.up, m.dims.ahead)
+	right := m.dims.up.Cross(toEye).Normalize()
+	over := toEye.Cross(right)
+	tanV := math.Tan(FieldOfViewDeg*math.Pi/360) * share
+	tanH := tanV * aspect
+	inf := math.Inf(-1)
+	m1, m2, m3, m4 := inf, inf, inf, inf
+	var middle float64
+	for _, p := range points {
+		a, b, d := p.Dot(right), p.Dot(over), p.Dot(toEye)
+		m1, m2 = max(m1, a+tanH*d), max(m2, -a+tanH*d)
+		m3, m4 = max(m3, b+tanV*d), max(m4, -b+tanV*d)
+		middle += d / float64(len(points))
+	}
+	e := max((m1+m2)/(2*tanH), (m3+m4)/(2*tanV))
+	v.Target = right.Mul((m1 - m2) / 2).Add(over.Mul((m3 - m4) / 2)).Add(toEye.Mul(middle))
+	v.DistanceMM = min(max(e-middle, leastDistanceMM), mostDistanceMM)
+	return v
+}

@@ -1,0 +1,91 @@
+package scene
+
+// This file holds the handles: what a mount is taken by.
+
+import (
+	"math"
+
+	"aligner/scene/render"
+
+	"github.com/go-gl/mathgl/mgl64"
+)
+
+// Way is the direction a handle moves in.
+type Way uint8
+
+// Vertical turns the nut (or shims), Sideways slides the base.
+const (
+	Vertical Way = iota
+	Sideways
+)
+
+// HandleID names a handle; the zero value names none.
+type HandleID int
+
+// HandleOf is the id of a mount's handle.
+func HandleOf(mount int, way Way) HandleID { return HandleID(2*mount + int(way) + 1) }
+
+// Mount is the mount a handle moves.
+func (id HandleID) Mount() int { return (int(id) - 1) / 2 }
+
+// Way is the direction it moves in.
+func (id HandleID) Way() Way { return Way((int(id) - 1) % 2) }
+
+// Handle is one as drawn by the last Pose.
+type Handle struct {
+	ID HandleID
+	// At is where it is drawn, in S; Along is the unit direction in which the
+	// hand raises (Vertical) or moves to port (Sideways).
+	At, Along mgl64.Vec3
+	// Half is half its length along Along.
+	Half float64
+}
+
+// placeHandles puts each mount's two handles where they are drawn.
+func (m *Model) placeHandles(v *Movement, n float64) {
+	d := m.dims
+	m.posed.handles = m.posed.handles[:0]
+	for i := range m.hull.Mounts {
+		t := &d.mounts[i]
+		m.posed.handles = append(m.posed.handles,
+			Handle{HandleOf(i, Vertical), m.posed.engine.Apply(t.gripS), d.alongStud(), t.gripHalf},
+			Handle{HandleOf(i, Sideways), t.sideGripS.Add(mgl64.Vec3{0, n * v.SlideMM[i], 0}), mgl64.Vec3{0, 1, 0}, t.gripHalf})
+	}
+}
+
+// Handles are all of them as last posed. The list is used again.
+func (m *Model) Handles() []Handle { return m.posed.handles }
+
+// pickReachPx is how near a handle's line on screen the pointer must be: a
+// finger's width.
+const pickReachPx = 20.0
+
+// PickHandle finds the handle nearest to a pixel, within a finger's width.
+func (m *Model) PickHandle(camera render.Camera, width, height int, x, y float64) (Handle, bool) {
+	var found Handle
+	best := pickReachPx
+	nearest := math.Inf(1)
+	for _, h := range m.posed.handles {
+		ax, ay, da, _ := camera.Project(width, height, h.At.Sub(h.Along.Mul(h.Half)))
+		bx, by, db, _ := camera.Project(width, height, h.At.Add(h.Along.Mul(h.Half)))
+		if da < camera.Near || db < camera.Near {
+			continue
+		}
+		off := toSegment(x, y, ax, ay, bx, by)
+		// Of two on one line of sight, the nearer.
+		if off < best-0.5 || off < best+0.5 && da < nearest {
+			found, best, nearest = h, off, da
+		}
+	}
+	return found, found.ID != 0
+}
+
+// toSegment is the distance of a point from a piece of a line.
+func toSegment(x, y, ax, ay, bx, by float64) float64 {
+	dx, dy := bx-ax, by-ay
+	t := 0.0
+	if l := dx*dx + dy*dy; l > 0 {
+		t = min(max(((x-ax)*dx+(y-ay)*dy)/l, 0), 1)
+	}
+	return math.Hypot(x-ax-t*dx, y-ay-t*dy)
+}

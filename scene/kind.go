@@ -1,0 +1,36 @@
+package scene
+
+// This file names what can be pointed at.
+
+// Kind is what a piece is part of.
+type Kind uint8
+
+// The kinds, as far as one would point at them.
+const (
+	Nothing Kind = iota
+	EngineKind
+	GearboxKind
+	CouplingKind // either half
+	MountKind
+	NutKind // the adjusting nut of a mount
+	ShaftKind
+	LogKind
+	StuffingBoxKind
+	BearingKind
+	PropellerKind
+	BedKind
+	HullKind
+	StandKind
+)
+
+// Pointed is what stands at a place of the picture.
+type Pointed struct {
+	Kind  Kind
+	Index int // of the mount or bearing
+}
+
+// id packs it for render.Part.ID.
+func (p Pointed) id() uint16 { return uint16(p.Kind)<<8 | uint16(p.Index&0xff) }
+
+// PointedOf reads what Renderer.Pick returned.
+func PointedOf(id uint16) Pointed { return Pointed{Kind(id >> 8), int(id & 0xff)} }

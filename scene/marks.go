@@ -1,0 +1,164 @@
+package scene
+
+// This file draws the marks over the picture: directions, names, handles, the
+// true shaft line, where the shaft touches.
+
+import (
+	"image/color"
+	"math"
+
+	"aligner/scene/render"
+
+	"github.com/go-gl/mathgl/mgl64"
+)
+
+// Words are the marks' texts.
+type Words struct{ Port, Starboard, Fore, Aft string }
+
+// english is what a zero Words stands for.
+var english = Words{"PORT", "STBD", "FORE", "AFT"}
+
+// Touch is where the shaft touches, with what to say of it.
+type Touch struct {
+	Bearing int // index, or Log
+	Text    string
+}
+
+// Log stands for the log in a Touch.
+const Log = -1
+
+// ink are the marks' colours for light and dark pictures.
+type ink struct {
+	text, plate, soft, line, handle, ring, active, touch color.NRGBA
+}
+
+var (
+	dayInk = ink{
+		text: color.NRGBA{24, 30, 38, 255}, plate: color.NRGBA{250, 251, 252, 225}, soft: color.NRGBA{70, 80, 92, 255},
+		line: color.NRGBA{40, 52, 66, 220}, handle: color.NRGBA{32, 74, 120, 255}, ring: color.NRGBA{255, 255, 255, 255},
+		active: color.NRGBA{196, 92, 0, 255}, touch: color.NRGBA{170, 70, 0, 255},
+	}
+	nightInk = ink{
+		text: color.NRGBA{232, 236, 240, 255}, plate: color.NRGBA{30, 35, 41, 225}, soft: color.NRGBA{168, 178, 190, 255},
+		line: color.NRGBA{200, 212, 224, 220}, handle: color.NRGBA{120, 176, 230, 255}, ring: color.NRGBA{16, 20, 26, 255},
+		active: color.NRGBA{255, 160, 64, 255}, touch: color.NRGBA{255, 160, 64, 255},
+	}
+)
+
+// marks keeps what the overlay is made of between pictures.
+type marks struct {
+	trueLine []mgl64.Vec3
+	compass  [4]mgl64.Vec3 // port, starboard, fore, aft
+}
+
+// prepare places the marks that never move.
+func (k *marks) prepare(m *Model) {
+	d := m.dims
+	k.trueLine = []mgl64.Vec3{{0.8 * d.faceRadius}, {-m.hull.Shaft.LengthMM - 60}}
+	wide := d.bedHalfWidth()
+	x := m.hull.Engine.CentreOfMassMM[0]
+	z := d.bedTop()
+	k.compass = [4]mgl64.Vec3{
+		d.fromE.Apply(mgl64.Vec3{x, wide + 150, z}), d.fromE.Apply(mgl64.Vec3{x, -wide - 150, z}),
+		{}, {-m.hull.Shaft.LengthMM - 260, 0, 0},
+	}
+	fore := d.fromE.Apply(mgl64.Vec3{d.foreEnd() + 180, 0, z + 60})
+	k.compass[2] = fore
+}
+
+// mark fills the overlay, over its old memory.
+func (m *Model) mark(s *State, v *Movement, n float64, o *render.Overlay) {
+	o.Lines, o.Arrows, o.Dots, o.Labels = o.Lines[:0], o.Arrows[:0], o.Dots[:0], o.Labels[:0]
+	c := &dayInk
+	if s.Dark {
+		c = &nightInk
+	}
+	if s.Show&ShowTrueLine != 0 {
+		o.Lines = append(o.Lines, render.Line{Points: m.marks.trueLine, Width: 1.4, Dash: 9, Gap: 6, Colour: c.line, Behind: render.FaintBehind})
+	}
+	if s.Show&ShowDirections != 0 {
+		m.markDirections(s, c, o)
+	}
+	if s.Show&ShowHandles != 0 {
+		m.markHandles(s, c, o)
+	}
+	if s.Show&ShowNames != 0 {
+		m.markNames(s, c, o)
+	}
+	if s.Show&ShowTouches != 0 {
+		m.markTouches(s, v, n, c, o)
+	}
+}
+
+func (m *Model) markDirections(s *State, c *ink, o *render.Overlay) {
+	w := s.Words
+	if w == (Words{}) {
+		w = english
+	}
+	for i, text := range [...]string{w.Port, w.Starboard, w.Fore, w.Aft} {
+		o.Labels = append(o.Labels, render.Label{At: m.marks.compass[i], Text: text, Font: s.Font,
+			Pivot: [2]float32{0.5, 0.5}, Colour: c.soft, Behind: render.FaintBehind})
+	}
+}
+
+func (m *Model) markHandles(s *State, c *ink, o *render.Overlay) {
+	for _, h := range m.posed.handles {
+		colour, width := c.handle, float32(3)
+		if h.ID == s.Active {
+			colour, width = c.active, 5
+		}
+		from, to := h.DragArrow()
+		o.Arrows = append(o.Arrows, render.Arrow{From: from, To: to, Width: width, Head: 4 * width, BothEnds: true, Colour: colour})
+		o.Dots = append(o.Dots, render.Dot{At: h.At, Radius: 3 + width, Fill: colour, Ring: c.ring, Width: 1.5})
+	}
+}
+
+func (m *Model) markNames(s *State, c *ink, o *render.Overlay) {
+	for i := range m.hull.Mounts {
+		h := m.posed.handles[2*i]
+		_, top := h.DragArrow()
+		o.Labels = append(o.Labels, render.Label{At: top, Text: m.hull.Mounts[i].Name, Font: s.Font,
+			Offset: [2]float32{0, -6}, Pivot: [2]float32{0.5, 1}, Colour: c.text, Plate: c.plate})
+	}
+}
+
+// markTouches rings the places where the shaft touches, with the caller's words.
+func (m *Model) markTouches(s *State, v *Movement, n float64, c *ink, o *render.Overlay) {
+	for _, t := range s.Touches {
+		at, ok := m.touchAt(v, t.Bearing, n)
+		if !ok {
+			continue
+		}
+		o.Dots = append(o.Dots, render.Dot{At: at, Radius: 7, Ring: c.touch, Width: 2.5})
+		o.Labels = append(o.Labels, render.Label{At: at, Text: t.Text, Font: s.Font, Offset: [2]float32{18, 34},
+			Colour: c.text, Plate: c.plate, Leader: c.touch, Keep: true})
+	}
+}
+
+// touchAt is the place of the shaft's skin that is pressed: on the side the
+// force comes from, at the end where the shaft has gone farther that way.
+func (m *Model) touchAt(v *Movement, bearing int, n float64) (mgl64.Vec3, bool) {
+	force, x, half := v.LogForceN, m.hull.Log.AtMM, m.hull.Log.LengthMM/2
+	if bearing != Log {
+		if bearing < 0 || bearing >= len(m.hull.Bearings) || bearing >= len(v.BearingForceN) {
+			return mgl64.Vec3{}, false
+		}
+		b := &m.hull.Bearings[bearing]
+		force, x, half = v.BearingForceN[bearing], b.AtMM, b.LengthMM/2
+	}
+	f := math.Hypot(force[0], force[1])
+	if f == 0 {
+		return mgl64.Vec3{}, false
+	}
+	side := [2]float64{-force[0] / f, -force[1] / f}
+	reach := func(x float64) float64 {
+		s := v.section(m, x)
+		return s.Y*side[0] + s.Z*side[1]
+	}
+	at := x - half
+	if reach(x+half) > reach(at) {
+		at = x + half
+	}
+	r := m.hull.Shaft.DiameterMM / 2
+	return m.onShaft(v, at, n).Apply(mgl64.Vec3{at, r * side[0], r * side[1]}), true
+}

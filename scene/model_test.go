@@ -1,0 +1,48 @@
+package scene
+
+// These tests hold every solid of every built-in hull to the laws of a solid.
+
+import (
+	"testing"
+
+	"aligner/assets"
+	"aligner/hulls"
+)
+
+// builtIn reads a built-in hull.
+func builtIn(t testing.TB, name string) hulls.Hull {
+	t.Helper()
+	data, ok := assets.Hull(name)
+	if !ok {
+		t.Fatalf("no hull %s", name)
+	}
+	h, err := hulls.Parse(data, name)
+	if err != nil {
+		t.Fatal(err)
+	}
+	return h
+}
+
+// leastShape is the height of a triangle over its longest side under which it
+// counts as a sliver.
+const leastShape = 1.0 / 60
+
+// mostTriangles is what the renderer is to draw in time.
+const mostTriangles = 48000
+
+func TestEverySolidIsClosedAndOutward(t *testing.T) {
+	for _, name := range assets.HullNames() {
+		m := NewModel(builtIn(t, name))
+		for i := range m.pieces {
+			p := &m.pieces[i]
+			if why := p.solid.Fault(leastShape); why != "" {
+				t.Errorf("%s: piece %d (kind %d, %d), %v: %s", name, i, p.kind, p.index, p.paint, why)
+			}
+		}
+		n := m.Triangles()
+		t.Logf("%s: %d pieces, %d triangles", name, len(m.pieces), n)
+		if n > mostTriangles {
+			t.Errorf("%s: %d triangles, at most %d", name, n, mostTriangles)
+		}
+	}
+}

@@ -1,0 +1,134 @@
+package solid
+
+// This file draws outlines in a plane, and sets them up as rings.
+
+import (
+	"math"
+
+	"github.com/go-gl/mathgl/mgl64"
+)
+
+// Outline is a closed row of points in a plane, anticlockwise.
+type Outline []mgl64.Vec2
+
+// Circle has n points.
+func Circle(radius float64, n int) Outline {
+	o := make(Outline, n)
+	for i := range o {
+		s, c := math.Sincos(2 * math.Pi * float64(i) / float64(n))
+		o[i] = mgl64.Vec2{radius * c, radius * s}
+	}
+	return o
+}
+
+// Hexagon is the outline of a nut by its width across flats, each flat parted
+// into steps pieces. A flat faces +x.
+func Hexagon(acrossFlats float64, steps int) Outline {
+	var o Outline
+	r := acrossFlats / math.Sqrt(3)
+	corner := func(i int) mgl64.Vec2 {
+		s, c := math.Sincos(math.Pi/6 + float64(i)*math.Pi/3)
+		return mgl64.Vec2{r * c, r * s}
+	}
+	for i := range 6 {
+		a, b := corner(i), corner(i+1)
+		for k := range steps {
+			o = append(o, a.Add(b.Sub(a).Mul(float64(k)/float64(steps))))
+		}
+	}
+	return o
+}
+
+// cornerSteps parts each rounded corner.
+const cornerSteps = 3
+
+// Oblong is a rectangle of the given width (along the first axis) and height
+// with rounded corners. Its sides are parted alike on opposite sides.
+func Oblong(width, height, radius, edgeMM float64) Outline {
+	radius = min(radius, 0.499*width, 0.499*height)
+	var o Outline
+	nx := max(1, int(math.Ceil((width-2*radius)/edgeMM-0.01)))
+	ny := max(1, int(math.Ceil((height-2*radius)/edgeMM-0.01)))
+	corner := func(cx, cy float64, quarter int) {
+		for k := range cornerSteps + 1 {
+			s, c := math.Sincos((float64(quarter) + float64(k)/cornerSteps) * math.Pi / 2)
+			o = append(o, mgl64.Vec2{cx + radius*c, cy + radius*s})
+		}
+	}
+	side := func(n int) {
+		// Points between the last one and where the next corner will begin are
+		// filled in afterwards.
+		for range n - 1 {
+			o = append(o, mgl64.Vec2{math.NaN(), 0})
+		}
+	}
+	x, y := width/2-radius, height/2-radius
+	corner(x, y, 0)
+	side(nx)
+	corner(-x, y, 1)
+	side(ny)
+	corner(-x, -y, 2)
+	side(nx)
+	corner(x, -y, 3)
+	side(ny)
+	fillSides(o)
+	return o
+}
+
+// fillSides spaces out the points left open between two known ones.
+func fillSides(o Outline) {
+	n := len(o)
+	for i := 0; i < n; i++ {
+		if !math.IsNaN(o[i][0]) {
+			continue
+		}
+		j := i
+		for j < n && math.IsNaN(o[j][0]) {
+			j++
+		}
+		a, b := o[i-1], o[j%n]
+		for k := i; k < j; k++ {
+			o[k] = a.Add(b.Sub(a).Mul(float64(k-i+1) / float64(j-i+1)))
+		}
+		i = j
+	}
+}
+
+// Scaled multiplies both axes.
+func (o Outline) Scaled(x, y float64) Outline {
+	s := make(Outline, len(o))
+	for i, p := range o {
+		s[i] = mgl64.Vec2{p[0] * x, p[1] * y}
+	}
+	return s
+}
+
+// Inset draws an outline in towards its own middle by a distance, as a bevel
+// wants it: exact on straight sides of a figure centred on the origin.
+func (o Outline) Inset(by float64) Outline {
+	s := make(Outline, len(o))
+	var w, h float64
+	for _, p := range o {
+		w, h = max(w, math.Abs(p[0])), max(h, math.Abs(p[1]))
+	}
+	for i, p := range o {
+		s[i] = mgl64.Vec2{p[0] * max(0.02, 1-by/w), p[1] * max(0.02, 1-by/h)}
+	}
+	return s
+}
+
+// Ring sets an outline up in space: its first axis along u, its second along v.
+func (o Outline) Ring(at, u, v mgl64.Vec3) []mgl64.Vec3 {
+	r := make([]mgl64.Vec3, len(o))
+	for i, p := range o {
+		r[i] = at.Add(u.Mul(p[0])).Add(v.Mul(p[1]))
+	}
+	return r
+}
+
+// Axes of the frame a solid is built in.
+var (
+	AxisX = mgl64.Vec3{1, 0, 0}
+	AxisY = mgl64.Vec3{0, 1, 0}
+	AxisZ = mgl64.Vec3{0, 0, 1}
+)
