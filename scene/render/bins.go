@@ -18,6 +18,7 @@ const (
 // Layers of samples: the solids, and a back and a front layer for either shell.
 const (
 	layerSolid = 0
+	layerGhost = layers - 1 // the front layer of the second shell
 	shells     = 2
 	layers     = 1 + 2*shells
 )

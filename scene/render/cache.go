@@ -126,13 +126,14 @@ func (r *Renderer) listDirty() {
 		now := r.moving.changes(i)
 		redo := now.and(c.touched[i])
 		c.touched[i] = now
-		if redo != (tileRect{}) {
-			c.keepSlot(i)
-		} else if !c.full {
-			continue
-		}
-		if c.full {
+		switch {
+		case c.full:
+			// No slot yet: while the camera turns it would be thrown away unused.
 			redo = wholeTile
+		case redo == (tileRect{}):
+			continue
+		default:
+			c.keepSlot(i)
 		}
 		r.dirty = append(r.dirty, dirtyTile{i, redo})
 	}

@@ -77,10 +77,14 @@
 // key light with a highlight, sky light from above, ground light from below and
 // a rim light round the edges, all fixed to the view, dimmed by baked occlusion
 // (Bake). Colours are added as light and turned into sRGB at the end. Outlines
-// come from comparing a pixel's samples with its left and upper neighbour's.
+// come from comparing a pixel's samples with those of the three pixels on its left
+// and above.
 // Translucent parts have layers of their own, the nearest back face and front
-// face of each of two shells, tested against the solids and laid over them from
-// far to near: no triangle is sorted.
+// face of each of two shells (hull and ghosts), tested against the solids and laid
+// over them from far to near: no triangle is sorted.
+//
+// Where a triangle is so flat, or so small, that nobody could tell, its light is
+// worked out at its corners and interpolated.
 //
 // # Standing still and moving
 //

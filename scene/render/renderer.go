@@ -35,7 +35,7 @@ type Renderer struct {
 	line           lineStyle
 	ground         []groundRow
 	groundOf       Background
-	slack          float32 // see sameSurface: half a pixel's depth, in keys
+	slack          float32 // see oneSurface: half a pixel's depth, in keys
 	slackOfKey     float32 // the same as a share of the key
 
 	// What the phases hand on.
@@ -150,60 +150,6 @@ func (r *Renderer) listParts() {
 // maxParts is what fits above the smooth surface in a surface id, less one so
 // that an id of all ones stays free.
 const maxParts = 1<<16 - 1
-
-// vertexRun is how many vertices make one piece of work.
-const vertexRun = 2048
-
-// listWork shares out the parts to be redone: their triangles to the lanes,
-// their vertices in runs.
-func (r *Renderer) listWork() {
-	r.vertexWork = r.vertexWork[:0]
-	r.moving.reset(r.tilesX*r.tilesY, true)
-	r.moving.share(r.parts, r.cache.movingParts)
-	r.listVertices(r.cache.movingParts)
-	if r.cache.full {
-		r.still.reset(r.tilesX*r.tilesY, false)
-		r.still.share(r.parts, r.cache.stillParts)
-		r.listVertices(r.cache.stillParts)
-	}
-}
-
-func (r *Renderer) listVertices(list []int) {
-	for _, i := range list {
-		n := len(r.parts[i].Mesh.Positions)
-		for lo := 0; lo < n; lo += vertexRun {
-			r.vertexWork = append(r.vertexWork, span{i, lo, min(n, lo+vertexRun)})
-		}
-	}
-}
-
-func (r *Renderer) vertexPhase(int) {
-	for i := r.pool.take(); i < len(r.vertexWork); i = r.pool.take() {
-		w := r.vertexWork[i]
-		r.transform(w.part, w.lo, w.hi)
-	}
-}
-
-func (r *Renderer) setUpPhase(int) {
-	sets := [2]*binSet{&r.moving, &r.still}
-	n := 2 * laneCount
-	if !r.cache.full {
-		n = laneCount
-	}
-	for i := r.pool.take(); i < n; i = r.pool.take() {
-		l := &sets[i/laneCount].lanes[i%laneCount]
-		for _, w := range l.work {
-			r.setUp(l, w.part, w.lo, w.hi)
-		}
-	}
-}
-
-func (r *Renderer) tilePhase(worker int) {
-	t := r.tilers[worker]
-	for i := r.pool.take(); i < len(r.dirty); i = r.pool.take() {
-		t.draw(r.dirty[i])
-	}
-}
 
 // resize returns a slice of n elements, keeping the memory if it suffices.
 func resize[T any](s []T, n int) []T {

@@ -2,10 +2,7 @@
 
 package render
 
-import (
-	"encoding/binary"
-	"math"
-)
+import "encoding/binary"
 
 // tiler is one worker's own memory for a tile.
 type tiler struct {
@@ -14,12 +11,13 @@ type tiler struct {
 	buf    [layers][]quad
 	// above is the surface of each pixel of the row above, surfaceMixed where its
 	// samples differ: where a pixel's neighbours are all like it no outline runs.
-	above [tileSize]uint32
-	out   pixel
-	over  [layers]int    // the translucent layers that hold something in this tile
-	overs int            // how many they are
-	keys  [layers]uint64 // see cover
-	order [layers]int
+	above  [tileSize]uint32
+	out    pixel
+	over   [layers]int    // the translucent layers that hold something in this tile
+	overs  int            // how many they are
+	ghosts bool           // whether there are ghosts among them, with outlines
+	keys   [layers]uint64 // see cover
+	order  [layers]int
 }
 
 // Surface 0 of part 0 would be 0; ids of pixels are therefore one more.
@@ -84,7 +82,7 @@ func (t *tiler) resolveRow(x0, y, at int, pix []uint8, front []uint32) {
 			around = surfaceMixed // not known to be all the same
 		}
 		corner = above[x]
-		if t.overs == 0 || t.isOpen(at+x) {
+		if t.overs == 0 || !t.ghosts && t.isOpen(at+x) {
 			if around == surfaceNone && s[0]|s[1]|s[2]|s[3] == 0 {
 				front[x], left = 0, surfaceNone
 				binary.LittleEndian.PutUint32(pix[4*x:], ground.pixel[(x0+x)&7])
@@ -144,6 +142,9 @@ func (t *tiler) pixel(p *pixel, s *quad, at, x, y int, around uint32) {
 	if p.surface != around || around == surfaceMixed {
 		p.bare = !t.outline(p, at, x, y) && p.bare
 	}
+	if t.ghosts && t.ghostOutline(p, at, x, y, s) {
+		p.bare = false
+	}
 }
 
 // shadeAt shades a solid triangle at a picture position.
@@ -154,70 +155,3 @@ func (r *Renderer) shadeAt(s *shadeTriangle, x, y float32) (red, green, blue flo
 	}
 	return r.lamp.solid(&r.materials[s.surface>>16], a[0].at(x, y), a[1].at(x, y), a[2].at(x, y), a[3].at(x, y))
 }
-
-// mixed shades a pixel whose samples belong to different triangles: once for
-// each smooth surface among them. It is always shaded at a sample the triangle
-// covers, for a plane extended beyond its triangle can have any value.
-func (t *tiler) mixed(p *pixel, s *quad, x, y int) {
-	r := t.r
-	nearest := max(s[0], s[1], s[2], s[3])
-	p.nearest = uint32(nearest & idMask)
-	if s[0] != 0 && s[1] != 0 && s[2] != 0 && s[3] != 0 && r.oneSurface(s, nearest) {
-		own := &r.shades[s[0]&idMask-1]
-		p.surface = own.surface + 1
-		p.r, p.g, p.b = r.shadeAt(own, float32(x)+sampleAtX[0], float32(y)+sampleAtY[0])
-		return
-	}
-	p.surface = surfaceMixed
-	p.r, p.g, p.b = 0, 0, 0
-	var colour [samples][3]float32
-	for i, v := range s {
-		j := 0
-		for j < i && (s[j]^v)&idMask != 0 {
-			j++
-		}
-		switch {
-		case j < i:
-			colour[i] = colour[j]
-		case v == 0:
-			colour[i] = r.ground[y].rgb
-		default:
-			red, green, blue := r.shadeAt(&r.shades[v&idMask-1], float32(x)+sampleAtX[i], float32(y)+sampleAtY[i])
-			colour[i] = [3]float32{red, green, blue}
-		}
-		p.r += colour[i][0] * (1.0 / samples)
-		p.g += colour[i][1] * (1.0 / samples)
-		p.b += colour[i][2] * (1.0 / samples)
-	}
-}
-
-// oneSurface reports whether a pixel's samples, none of them empty, lie on one
-// smooth surface that does not pass behind itself: their depths must not differ
-// by more than the least steep of their triangles allows over two pixels. A
-// wrong no costs a shading; a wrong yes would leave a jagged edge.
-func (r *Renderer) oneSurface(s *quad, nearest uint64) bool {
-	a, b := &r.shades[s[0]&idMask-1], &r.shades[s[1]&idMask-1]
-	c, d := &r.shades[s[2]&idMask-1], &r.shades[s[3]&idMask-1]
-	if a.surface != b.surface || a.surface != c.surface || a.surface != d.surface {
-		return false
-	}
-	farthest := min(s[0], s[1], s[2], s[3])
-	spread := float32((nearest-farthest)>>idBits) * (1.0 / keyScale)
-	slack := r.slack + r.slackOfKey*float32(nearest>>idBits)*(1.0/keyScale)
-	least := 0.5 * (spread - slack)
-	return a.steepness() >= least && b.steepness() >= least && c.steepness() >= least && d.steepness() >= least
-}
-
-// steepness is how much the depth key changes over a pixel, at most.
-func (s *shadeTriangle) steepness() float32 { return abs32(s.key.a) + abs32(s.key.b) }
-
-// surfaceOf is the surface a sample shows, plus one; 0 for none.
-func (r *Renderer) surfaceOf(v uint64) uint32 {
-	if v == 0 {
-		return surfaceNone
-	}
-	return r.shades[v&idMask-1].surface + 1
-}
-
-// abs32 clears the sign bit: no branch, no minding of NaN.
-func abs32(x float32) float32 { return math.Float32frombits(math.Float32bits(x) &^ (1 << 31)) }

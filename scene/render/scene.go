@@ -27,11 +27,12 @@ type Part struct {
 	// ID is what Pick returns for this part; 0 means it cannot be picked.
 	ID uint16
 	// Shell is the translucent layer, 0 or 1. Of each shell a pixel shows the
-	// nearest front face and the nearest back face, so a ghost that is to be
-	// seen through a hull belongs to the other shell.
+	// nearest front face and the nearest back face. Shell 0 is for the hull, shell
+	// 1 for ghosts: they are seen through the hull and may have outlines.
 	Shell uint8
 	// Moving parts are expected to change from picture to picture while the
-	// others stand still. It never changes the picture, only its cost.
+	// others stand still. It never changes the picture, only its cost: setting or
+	// clearing it costs one full redraw, so set it when a drag begins.
 	Moving bool
 	Hidden bool
 	// TwoSided draws the inside of an open solid too. Translucent parts always
@@ -62,6 +63,10 @@ type Outline struct {
 	// Silhouette is the strength, 0 to 1, where two parts meet or a part meets
 	// the background; Crease where two smooth surfaces of one part meet.
 	Silhouette, Crease float32
+	// Ghost, 0 to 1, draws the same lines for translucent parts of shell 1, in
+	// each part's own colour and this share of the strength. With a colour of
+	// alpha 1 nothing but the lines shows.
+	Ghost float32
 }
 
 // Scene is everything that one picture shows. The renderer reads it during Draw

@@ -104,7 +104,7 @@ func bench() *Scene {
 		Camera:     Camera{Eye: mgl64.Vec3{-500, -600, 380}, Target: mgl64.Vec3{0, 0, 20}, Up: mgl64.Vec3{0, 0, 1}},
 		Light:      DefaultLight(),
 		Background: DaylightBackground,
-		Outline:    DaylightOutline,
+		Outline:    Outline{Colour: DaylightOutline.Colour, Silhouette: 0.75, Crease: 0.35, Ghost: 0.8},
 	}
 }
 

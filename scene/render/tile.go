@@ -8,7 +8,7 @@ func (t *tiler) draw(d dirtyTile) {
 	tileX, tileY := d.tile%r.tilesX, d.tile/r.tilesX
 	t.window = tileWindow{int64(tileX*tileSize - apron), int64(tileY*tileSize - apron)}
 	slot := r.cache.slots[d.tile]
-	t.overs = 0
+	t.overs, t.ghosts = 0, false
 	for layer := range layers {
 		still, moving := r.still.touches(layer, d.tile), r.moving.touches(layer, d.tile)
 		if layer != layerSolid {
@@ -17,6 +17,7 @@ func (t *tiler) draw(d dirtyTile) {
 			}
 			t.over[t.overs] = layer
 			t.overs++
+			t.ghosts = t.ghosts || layer == layerGhost && r.line.ghost > 0
 		}
 		t.fillLayer(layer, d, slot, still, moving)
 	}
