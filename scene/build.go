@@ -3,6 +3,9 @@ package scene
 // This file holds small helpers for building pieces.
 
 import (
+	"cmp"
+	"slices"
+
 	"aligner/scene/render"
 	"aligner/scene/solid"
 
@@ -33,4 +36,32 @@ func (p *posed) halfOrRest() render.Affine { return placed(p.half) }
 // upright is a lathe's axis stood on end: x becomes up.
 func upright(s *solid.Solid, at mgl64.Vec3) *solid.Solid {
 	return s.Bent(func(p mgl64.Vec3) mgl64.Vec3 { return mgl64.Vec3{at[0] + p[1], at[1] + p[2], at[2] + p[0]} })
+}
+
+// sortPoints sorts by the first coordinate, then the second.
+func sortPoints(p []mgl64.Vec2) {
+	slices.SortFunc(p, func(a, b mgl64.Vec2) int {
+		return cmp.Or(cmp.Compare(a[0], b[0]), cmp.Compare(a[1], b[1]))
+	})
+}
+
+// spaced is a closed path with a point about every step along it.
+func spaced(path []mgl64.Vec2, step float64) []mgl64.Vec2 {
+	total := 0.0
+	for i, p := range path {
+		total += path[(i+1)%len(path)].Sub(p).Len()
+	}
+	n := max(8, int(total/step))
+	step = total / float64(n)
+	var out []mgl64.Vec2
+	gone, next := 0.0, 0.0
+	for i, p := range path {
+		q := path[(i+1)%len(path)]
+		l := q.Sub(p).Len()
+		for ; next < gone+l && len(out) < n; next += step {
+			out = append(out, p.Add(q.Sub(p).Mul((next-gone)/l)))
+		}
+		gone += l
+	}
+	return out
 }

@@ -29,6 +29,7 @@ type dims struct {
 	character    string
 
 	mounts []mountDims
+	bottom bottom
 }
 
 func newDims(h *hulls.Hull) *dims {
@@ -49,6 +50,7 @@ func newDims(h *hulls.Hull) *dims {
 	for i := range h.Mounts {
 		m.mounts = append(m.mounts, newMountDims(&h.Mounts[i], m))
 	}
+	m.bottom = newBottom(m)
 	return m
 }
 
@@ -84,7 +86,7 @@ func (m *dims) placeEngine() {
 		low, high = min(low, mount.AtMM[0]), max(high, mount.AtMM[0])
 	}
 	if m.backward {
-		m.boxEnd = 10
+		m.boxEnd = m.flangeThick + 80*m.size
 		end := min(2*x-150*m.size, low-60)
 		m.engineLength = max(m.boxEnd-end, 250)
 		m.crankZ = max(z-90*m.size, m.panDepth()+m.faceRadius+25)

@@ -46,12 +46,25 @@ const cornerSteps = 3
 // with rounded corners. Its sides are parted alike on opposite sides.
 func Oblong(width, height, radius, edgeMM float64) Outline {
 	radius = min(radius, 0.499*width, 0.499*height)
+	parts := func(l float64) int { return max(1, int(math.Ceil((l-2*radius)/edgeMM-0.01))) }
+	steps := cornerSteps
+	if radius < 10 {
+		steps = 2
+	}
+	if radius < 4 {
+		steps = 1
+	}
+	return OblongOf(width, height, radius, parts(width), parts(height), steps)
+}
+
+// OblongOf is an Oblong with its sides and corners parted as told, so that two
+// of different sizes have points in pairs.
+func OblongOf(width, height, radius float64, alongWidth, alongHeight, cornerSteps int) Outline {
+	radius = min(radius, 0.499*width, 0.499*height)
 	var o Outline
-	nx := max(1, int(math.Ceil((width-2*radius)/edgeMM-0.01)))
-	ny := max(1, int(math.Ceil((height-2*radius)/edgeMM-0.01)))
 	corner := func(cx, cy float64, quarter int) {
 		for k := range cornerSteps + 1 {
-			s, c := math.Sincos((float64(quarter) + float64(k)/cornerSteps) * math.Pi / 2)
+			s, c := math.Sincos((float64(quarter) + float64(k)/float64(cornerSteps)) * math.Pi / 2)
 			o = append(o, mgl64.Vec2{cx + radius*c, cy + radius*s})
 		}
 	}
@@ -64,13 +77,13 @@ func Oblong(width, height, radius, edgeMM float64) Outline {
 	}
 	x, y := width/2-radius, height/2-radius
 	corner(x, y, 0)
-	side(nx)
+	side(alongWidth)
 	corner(-x, y, 1)
-	side(ny)
+	side(alongHeight)
 	corner(-x, -y, 2)
-	side(nx)
+	side(alongWidth)
 	corner(x, -y, 3)
-	side(ny)
+	side(alongHeight)
 	fillSides(o)
 	return o
 }

@@ -1,0 +1,95 @@
+package scene
+
+// This file is the cut-away hull as a thin translucent shell, open to port, and
+// the water round it.
+
+import (
+	"math"
+
+	"aligner/scene/solid"
+
+	"github.com/go-gl/mathgl/mgl64"
+)
+
+// shellEnds are the h between which the hull is drawn.
+func (d *dims) shellEnds() (aft, fore float64) {
+	end := mgl64.Vec3{min(d.hull.Propeller.AtMM, -d.hull.Shaft.LengthMM) - 0.25*d.hull.Propeller.DiameterMM}
+	return end.Dot(d.ahead), d.fromE.Apply(mgl64.Vec3{d.foreEnd() + 130}).Dot(d.ahead)
+}
+
+// sideHeight is how far the starboard side stands over the bottom's edge.
+func (d *dims) sideHeight() float64 { return 230 * math.Max(d.size, 0.7) }
+
+// across are the y and extra height over the section of points from port to
+// starboard: a low edge to port, a side to starboard.
+func (d *dims) across() [][2]float64 {
+	b := d.bottom.halfBeam
+	out := [][2]float64{}
+	const n = 16
+	for i := range n + 1 {
+		out = append(out, [2]float64{b * (1 - 2*float64(i)/n), 0})
+	}
+	const m = 4
+	for i := 1; i <= m; i++ {
+		t := float64(i) / m
+		out = append(out, [2]float64{-b - 60*math.Sqrt(t), d.sideHeight() * t})
+	}
+	return out
+}
+
+func hullParts(d *dims) []piece {
+	aft, fore := d.shellEnds()
+	across := d.across()
+	rows := max(12, int((fore-aft)/110))
+	grid := func(in float64) [][]mgl64.Vec3 {
+		g := make([][]mgl64.Vec3, rows+1)
+		for i := range g {
+			h := aft + (fore-aft)*float64(i)/float64(rows)
+			for _, p := range across {
+				y := min(max(p[0], -d.bottom.halfBeam), d.bottom.halfBeam)
+				side := p[0] - y // beyond the bottom's edge
+				v := d.bottom.at(h, y) + p[1]
+				dy := 0.0
+				if side < 0 {
+					dy = in
+				} else {
+					v += in
+				}
+				g[i] = append(g[i], d.toS(h, p[0]+dy, v))
+			}
+		}
+		return g
+	}
+	s := solid.Sheet(grid(0), grid(14))
+	return append([]piece{{kind: HullKind, paint: shell, when: hullShell, solid: s}}, waterParts(d)...)
+}
+
+// waterLevel is v of the water's surface.
+func (d *dims) waterLevel() float64 {
+	prop := mgl64.Vec3{d.hull.Propeller.AtMM}
+	return max(d.bottom.at(d.bottom.h0, d.bottom.halfBeam)+0.45*d.sideHeight(), prop.Dot(d.up)+0.6*d.hull.Propeller.DiameterMM)
+}
+
+// waterParts is the surface outside the hull: to starboard, astern and beyond
+// the opened side.
+func waterParts(d *dims) []piece {
+	aft, fore := d.shellEnds()
+	b, v := d.bottom.halfBeam, d.waterLevel()
+	far := 300 * math.Max(d.size, 0.7)
+	slab := func(h0, h1, y0, y1 float64) *solid.Solid {
+		grid := func(v float64) [][]mgl64.Vec3 {
+			var g [][]mgl64.Vec3
+			const n = 6
+			for i := range n + 1 {
+				h := h0 + (h1-h0)*float64(i)/n
+				g = append(g, []mgl64.Vec3{d.toS(h, y0, v), d.toS(h, (y0+y1)/2, v), d.toS(h, y1, v)})
+			}
+			return g
+		}
+		return solid.Sheet(grid(v-3), grid(v))
+	}
+	return []piece{{kind: HullKind, paint: water, when: wetOnly, solid: solid.Join(
+		slab(aft, fore, -b-64-far, -b-64),
+		slab(aft-far, aft, -b-64-far, b+far*0.4),
+		slab(aft, fore, b+4, b+far*0.4))}}
+}
