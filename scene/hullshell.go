@@ -17,6 +17,9 @@ func (d *dims) shellEnds() (aft, fore float64) {
 	return end.Dot(d.ahead), d.fromE.Apply(mgl64.Vec3{d.foreEnd() + 130}).Dot(d.ahead)
 }
 
+// portEdge is where the hull is cut off to port: just outside the bed.
+func (d *dims) portEdge() float64 { return d.bedHalfWidth() + 70*math.Max(d.size, 0.7) }
+
 // sideHeight is how far the starboard side stands over the bottom's edge.
 func (d *dims) sideHeight() float64 { return 230 * math.Max(d.size, 0.7) }
 
@@ -26,8 +29,9 @@ func (d *dims) across() [][2]float64 {
 	b := d.bottom.halfBeam
 	out := [][2]float64{}
 	const n = 16
+	port := d.portEdge()
 	for i := range n + 1 {
-		out = append(out, [2]float64{b * (1 - 2*float64(i)/n), 0})
+		out = append(out, [2]float64{port - (port+b)*float64(i)/n, 0})
 	}
 	const m = 4
 	for i := 1; i <= m; i++ {

@@ -1,8 +1,10 @@
 package scene
 
-// This file is what a boat out of the water stands on: padded bunks on posts.
+// This file is what a boat out of the water stands on: padded cross frames on
+// posts.
 
 import (
+	"aligner/scene/render"
 	"aligner/scene/solid"
 
 	"github.com/go-gl/mathgl/mgl64"
@@ -11,42 +13,43 @@ import (
 func standParts(d *dims) []piece {
 	aft, fore := d.shellEnds()
 	s := max(d.size, 0.7)
-	h0, h1 := aft+0.2*(fore-aft), fore-60
-	ground := d.bottom.keel(fore) - 330*s
+	ground := d.bottom.keel(fore) - 260*s
 	if tip := (mgl64.Vec3{d.hull.Propeller.AtMM}).Dot(d.up) - 0.6*d.hull.Propeller.DiameterMM; tip < ground {
 		ground = tip
 	}
+	at := []float64{fore - 0.12*(fore-aft), d.bottom.h0 - 0.3*(d.bottom.h0-aft)}
+	if fore-aft > 4500 {
+		at = append(at, (at[0]+at[1])/2)
+	}
 	w := shop{edge: 60}
-	var pads, posts []*solid.Solid
-	for _, side := range [...]float64{-1, 1} {
-		y := side * 0.62 * d.bottom.halfBeam
-		pads = append(pads, d.bunk(h0, h1, y, 45*s, 0, -28*s))
-		posts = append(posts, d.bunk(h0, h1, y, 40*s, -28*s, -120*s))
-		n := max(2, int((h1-h0)/900)+1)
-		for i := range n {
-			h := h0 + 60 + (h1-h0-120)*float64(i)/float64(n-1)
-			top := d.bottom.at(h, y) - 120*s
-			post := w.block(vec(h-35*s, y-35*s, ground), vec(h+35*s, y+35*s, top+10), 2, 4, 2)
-			foot := w.block(vec(h-90*s, y-90*s, ground-24), vec(h+90*s, y+90*s, ground), 2, 4, 3)
-			posts = append(posts, d.world(post), d.world(foot))
+	for _, h := range at {
+		y := 0.78 * d.bottom.halfBeam
+		w.put(rubberMix, d.saddle(h, 38*s, y, -5, -22*s))
+		w.put(timber, d.saddle(h, 34*s, y, -22*s, -110*s))
+		for _, side := range [...]float64{-1, 1} {
+			y := side * 0.6 * d.bottom.halfBeam
+			top := d.bottom.at(h, y) - 100*s
+			w.put(timber,
+				d.world(w.block(vec(h-32*s, y-32*s, ground), vec(h+32*s, y+32*s, top), 2, 4, 2)),
+				d.world(w.block(vec(h-70*s, y-70*s, ground-20), vec(h+70*s, y+70*s, ground), 2, 4, 3)))
 		}
+		low := ground + 0.35*(d.bottom.keel(h)-110*s-ground)
+		w.put(timber, d.world(w.block(vec(h-20*s, -0.6*d.bottom.halfBeam, low-24*s), vec(h+20*s, 0.6*d.bottom.halfBeam, low+24*s), 1, 3, 1)))
 	}
-	return []piece{
-		{kind: StandKind, paint: rubberMix, when: dryOnly, solid: solid.Join(pads...)},
-		{kind: StandKind, paint: timber, when: dryOnly, solid: solid.Join(posts...)},
-	}
+	out := w.pieces(piece{kind: StandKind, when: dryOnly}, render.Identity)
+	return out
 }
 
-// bunk is a beam along the bottom, between two heights under it.
-func (d *dims) bunk(h0, h1, y, half, high, low float64) *solid.Solid {
-	n := max(6, int((h1-h0)/70))
+// saddle is a beam athwart under the bottom, between two heights under it.
+func (d *dims) saddle(h, half, beam, high, low float64) *solid.Solid {
+	const n = 16
 	grid := func(v float64) [][]mgl64.Vec3 {
 		var g [][]mgl64.Vec3
 		for i := range n + 1 {
-			h := h0 + (h1-h0)*float64(i)/float64(n)
+			y := beam * (2*float64(i)/n - 1)
 			var row []mgl64.Vec3
-			for _, dy := range [...]float64{-half, 0, half} {
-				row = append(row, d.toS(h, y+dy, d.bottom.at(h, y+dy*0.999)+v))
+			for _, dh := range [...]float64{-half, 0, half} {
+				row = append(row, d.toS(h+dh, y, d.bottom.at(h+dh, y)+v))
 			}
 			g = append(g, row)
 		}

@@ -56,7 +56,7 @@ func (s *Solid) Surfaces() []*Solid {
 // Fault says which law the solid breaks, or "". leastShape is the least allowed
 // ratio of a triangle's height over its longest side.
 func (s *Solid) Fault(leastShape float64) string {
-	w := s.welded()
+	w := s
 	if len(w.Triangles) == 0 {
 		return "no triangles"
 	}

@@ -46,7 +46,7 @@ func (f Flange) Solid() *Solid {
 			s.span(ring(middle[i].X, middle[i].R), ring(middle[i+1].X, middle[i+1].R), 20)
 		}
 		if last := middle[len(middle)-1]; last.R > 0 {
-			s.cap(ring(last.X, last.R), 20, false, false)
+			s.cap(ring(last.X, last.R), 20)
 		}
 	}
 	return orientedAlike(s.welded()).outward()

@@ -17,7 +17,7 @@ const CreaseRad = 32 * math.Pi / 180
 
 // Mesh is the solid ready to be drawn.
 func (s *Solid) Mesh() *render.Mesh {
-	w := s.welded()
+	w := s
 	normals := make([]mgl64.Vec3, len(w.Triangles))
 	corners := make([][][2]int, len(w.Points)) // triangle and corner at each point
 	for i, t := range w.Triangles {

@@ -36,8 +36,11 @@ func (b Block) Solid() *Solid {
 		c[i] = t
 		return o.Inset(inset).Ring(c, u, v)
 	}
-	if bevel <= 0 {
+	if bevel < 1 {
 		return Skin([][]mgl64.Vec3{at(b.Low[i], 0), at(b.High[i], 0)}, Capped, edge)
+	}
+	if bevel < 8 {
+		return Skin([][]mgl64.Vec3{at(b.Low[i], bevel), at(b.Low[i]+bevel, 0), at(b.High[i]-bevel, 0), at(b.High[i], bevel)}, Capped, edge)
 	}
 	return Skin([][]mgl64.Vec3{
 		at(b.Low[i], bevel), at(b.Low[i]+0.3*bevel, 0.3*bevel), at(b.Low[i]+bevel, 0),
