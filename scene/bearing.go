@@ -24,11 +24,11 @@ func bearingParts(d *dims, i int) []piece {
 	r := d.hull.Shaft.DiameterMM / 2
 	a, e := b.AtMM-b.LengthMM/2, b.AtMM+b.LengthMM/2
 	like := piece{kind: BearingKind, index: i, body: boreBody}
-	w := shop{edge: 26}
+	w := shop{edge: 40}
 	c := 0.12 * r
-	w.put(bearingMix, solid.Cutaway([]solid.Turned{{X: a, R: r}, {X: e, R: r}, {X: e, R: liningOver * r}, {X: a, R: liningOver * r}}, windowFrom, windowTo, 30, 26))
+	w.put(bearingMix, solid.Cutaway([]solid.Turned{{X: a, R: r}, {X: e, R: r}, {X: e, R: liningOver * r}, {X: a, R: liningOver * r}}, windowFrom, windowTo, 22, 42))
 	w.put(bronze, solid.Cutaway([]solid.Turned{{X: a + 1, R: liningOver * r}, {X: e - 1, R: liningOver * r}, {X: e - 1, R: barrelOver*r - c},
-		{X: e - 1 - c, R: barrelOver * r}, {X: a + 1 + c, R: barrelOver * r}, {X: a + 1, R: barrelOver*r - c}}, windowFrom, windowTo, 30, 26))
+		{X: e - 1 - c, R: barrelOver * r}, {X: a + 1 + c, R: barrelOver * r}, {X: a + 1, R: barrelOver*r - c}}, windowFrom, windowTo, 22, 42))
 	out := w.pieces(like, render.Identity)
 	return append(out, carrierParts(d, i)...)
 }
@@ -55,11 +55,11 @@ func carrierParts(d *dims, i int) []piece {
 	if sign > 0 {
 		rake = 0.12 * b.LengthMM // struts stand a little raked
 	}
-	n := max(3, int(math.Abs(top)/28))
+	n := max(3, int(math.Abs(top)/45))
 	rings := make([][]mgl64.Vec3, n+1)
 	for k := range rings {
 		t := float64(k) / float64(n)
-		z := sign*1.5*r + t*(top+sign*6-sign*1.5*r)
+		z := sign*1.5*r + t*(top-sign*0.15*r-sign*1.5*r)
 		chord := half * (1 - 0.18*t)
 		if sign < 0 {
 			chord = half * (0.8 + 0.5*t)
@@ -98,17 +98,17 @@ func carrierParts(d *dims, i int) []piece {
 
 // foil is a long oval, sharper aft, about the middle of its length.
 func foil(half, thick float64) solid.Outline {
-	const n = 12
+	const n = 9
 	var o solid.Outline
 	shape := func(t float64) float64 { // 0 fore to 1 aft
 		return math.Sqrt(t) * (1 - t) * 1.9 * thick
 	}
 	for k := range n {
-		t := 0.5 * (1 - math.Cos(math.Pi*float64(k)/n))
+		t := 0.485 * (1 - math.Cos(math.Pi*float64(k)/n))
 		o = append(o, mgl64.Vec2{half * (1 - 2*t), shape(t)})
 	}
 	for k := range n {
-		t := 0.5 * (1 + math.Cos(math.Pi*float64(k)/n))
+		t := 0.485 * (1 + math.Cos(math.Pi*float64(k)/n))
 		o = append(o, mgl64.Vec2{half * (1 - 2*t), -shape(t)})
 	}
 	return o

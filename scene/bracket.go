@@ -30,8 +30,8 @@ func (w *mountShop) bracket() {
 	w.put(darkSteel,
 		w.footPlate(inner, tip, low, high, half),
 		w.block3(w.x-half, w.x+half, min(inner, inner-out*wall*2), max(inner, inner-out*wall*2), bottom, top, 1, 0.5*s, 1.5),
-		w.round(24, solid.Turned{X: t.nutTop, R: 0.5 * s}, solid.Turned{X: t.nutTop, R: 1.1 * s}, solid.Turned{X: low + 0.5, R: 1.1 * s}, solid.Turned{X: low + 0.5, R: 0.5 * s}),
-		w.round(24, solid.Turned{X: high - 0.5, R: 0.5 * s}, solid.Turned{X: high - 0.5, R: 1.1 * s}, solid.Turned{X: t.jamLow, R: 1.1 * s}, solid.Turned{X: t.jamLow, R: 0.5 * s}))
+		w.round(18, solid.Turned{X: t.nutTop, R: 0.5 * s}, solid.Turned{X: t.nutTop, R: 1.1 * s}, solid.Turned{X: low + 0.5, R: 1.1 * s}, solid.Turned{X: low + 0.5, R: 0.5 * s}),
+		w.round(18, solid.Turned{X: high - 0.5, R: 0.5 * s}, solid.Turned{X: high - 0.5, R: 1.1 * s}, solid.Turned{X: t.jamLow, R: 1.1 * s}, solid.Turned{X: t.jamLow, R: 0.5 * s}))
 	reach := w.y - out*1.5*s
 	for _, side := range [...]float64{-1, 1} {
 		x := w.x + side*(half-0.35*s)

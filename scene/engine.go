@@ -23,7 +23,7 @@ type works struct {
 
 func engineParts(d *dims) []piece {
 	w := &works{d: d, long: d.engineLength / d.size}
-	w.edge = 32
+	w.edge = 60
 	w.block = w.long - 95
 	switch d.character {
 	case petrolV:
@@ -56,7 +56,7 @@ func (w *works) at(i int) float64 {
 
 // flywheel is its housing, towards the gearbox.
 func (w *works) flywheel() {
-	w.put(casting, w.turned(vec(0, 0, 0), vec(1, 0, 0), 40,
+	w.put(casting, w.turned(vec(0, 0, 0), vec(1, 0, 0), 32,
 		solid.Turned{X: 0, R: 150}, solid.Turned{X: 0, R: 176}, solid.Turned{X: 14, R: 180}, solid.Turned{X: 40, R: 172}, solid.Turned{X: 72, R: 128}))
 	for i := range 10 {
 		s, c := math.Sincos(2 * math.Pi * (float64(i) + 0.5) / 10)
@@ -83,7 +83,7 @@ func (w *shop) block3(x0, x1, y0, y1, z0, z1 float64, axis int, round, bevel flo
 // pulley is a grooved wheel facing the front, about (y, z).
 func (w *works) pulley(y, z, radius float64) {
 	x := w.block + 48
-	w.put(darkSteel, w.turned(vec(x-14, y, z), vec(x, y, z), 32,
+	w.put(darkSteel, w.turned(vec(x-14, y, z), vec(x, y, z), 24,
 		solid.Turned{X: 0, R: 0.3 * radius}, solid.Turned{X: 0, R: radius}, solid.Turned{X: 3, R: radius}, solid.Turned{X: 9, R: radius - 9},
 		solid.Turned{X: 15, R: radius - 9}, solid.Turned{X: 21, R: radius}, solid.Turned{X: 24, R: radius}, solid.Turned{X: 24, R: 0.72 * radius},
 		solid.Turned{X: 15, R: 0.62 * radius}, solid.Turned{X: 15, R: 0.34 * radius}, solid.Turned{X: 26, R: 0.3 * radius}))
@@ -114,7 +114,7 @@ func (w *works) belt(wheels ...[3]float64) {
 // alternator stands beside the block, its pulley in the belt's plane.
 func (w *works) alternator(y, z float64) {
 	x := w.block + 32
-	w.put(coverCast, w.turned(vec(x-125, y, z), vec(x, y, z), 28,
+	w.put(coverCast, w.turned(vec(x-125, y, z), vec(x, y, z), 20,
 		solid.Turned{X: 0, R: 30}, solid.Turned{X: 0, R: 48}, solid.Turned{X: 14, R: 60}, solid.Turned{X: 40, R: 62}, solid.Turned{X: 42, R: 56},
 		solid.Turned{X: 78, R: 56}, solid.Turned{X: 80, R: 62}, solid.Turned{X: 104, R: 60}, solid.Turned{X: 116, R: 46}, solid.Turned{X: 116, R: 20}))
 	w.pulley(y, z, 36)
@@ -123,22 +123,22 @@ func (w *works) alternator(y, z float64) {
 // starter lies along the block beside the flywheel.
 func (w *works) starter(y, z float64) {
 	w.put(blackened,
-		w.rod(vec(60, y, z), vec(225, y, z), 41, 24),
-		w.rod(vec(75, y+6, z+60), vec(175, y+6, z+60), 25, 20))
-	w.put(darkSteel, w.rod(vec(38, y, z), vec(66, y, z), 50, 24))
+		w.rod(vec(60, y, z), vec(225, y, z), 41, 18),
+		w.rod(vec(75, y+6, z+60), vec(175, y+6, z+60), 25, 16))
+	w.put(darkSteel, w.rod(vec(38, y, z), vec(66, y, z), 50, 18))
 	w.put(platedNut, w.bolt(vec(175, y+6, z+68), vec(190, y+6, z+68), 8))
 }
 
 // oilFilter hangs beside the block.
 func (w *works) oilFilter(x, y, z float64) {
 	w.put(casting, w.block3(x-34, x+34, y-70, y+20, z, z+40, 2, 20, 5))
-	w.put(blackened, w.turned(vec(x, y, z+2), vec(x, y, z-100), 24,
+	w.put(blackened, w.turned(vec(x, y, z+2), vec(x, y, z-100), 18,
 		solid.Turned{X: 0, R: 26}, solid.Turned{X: 0, R: 44}, solid.Turned{X: 8, R: 46}, solid.Turned{X: 14, R: 42}, solid.Turned{X: 90, R: 42}, solid.Turned{X: 102, R: 34}, solid.Turned{X: 104, R: 12}))
 }
 
 // eye is a lifting eye standing on a head.
 func (w *works) eye(x, y, z float64) {
-	w.put(darkSteel, w.turned(vec(x, y-4, z+26), vec(x, y+4, z+26), 18,
+	w.put(darkSteel, w.turned(vec(x, y-4, z+26), vec(x, y+4, z+26), 14,
 		solid.Turned{X: 0, R: 12}, solid.Turned{X: 0, R: 24}, solid.Turned{X: 8, R: 24}, solid.Turned{X: 8, R: 12}),
 		w.block3(x-18, x+18, y-4, y+4, z-10, z+20, 1, 4, 1))
 }

@@ -30,7 +30,7 @@ func (w *works) dieselBlock(small bool) {
 	for i := range w.cyl {
 		// Core plugs in pressed-in rings, and a rib between cylinders.
 		x := w.at(i)
-		w.put(coverCast, w.turned(vec(x, 97, 128), vec(x, 103, 128), 20, solid.Turned{X: 0, R: 12}, solid.Turned{X: 0, R: 21}, solid.Turned{X: 3, R: 20}, solid.Turned{X: 2, R: 12}))
+		w.put(coverCast, w.turned(vec(x, 97, 128), vec(x, 103, 128), 16, solid.Turned{X: 0, R: 12}, solid.Turned{X: 0, R: 21}, solid.Turned{X: 3, R: 20}, solid.Turned{X: 2, R: 12}))
 		if i > 0 {
 			m := (w.at(i) + w.at(i-1)) / 2
 			w.put(casting, w.block3(m-6, m+6, -104, 104, 50, 200, 2, 3, 2))
@@ -63,7 +63,7 @@ func (w *works) dieselHead(small bool) {
 		cover(78, w.block-28)
 	}
 	x := w.block - 75
-	w.put(blackened, w.turned(vec(x, 0, 346), vec(x, 0, 384), 22, solid.Turned{X: 0, R: 20}, solid.Turned{X: 14, R: 20}, solid.Turned{X: 15, R: 28}, solid.Turned{X: 32, R: 28}, solid.Turned{X: 36, R: 24}))
+	w.put(blackened, w.turned(vec(x, 0, 346), vec(x, 0, 384), 16, solid.Turned{X: 0, R: 20}, solid.Turned{X: 14, R: 20}, solid.Turned{X: 15, R: 28}, solid.Turned{X: 32, R: 28}, solid.Turned{X: 36, R: 24}))
 	w.eye(72, 70, 286)
 	w.eye(w.block-20, -70, 286)
 }
@@ -73,14 +73,14 @@ func (w *works) dieselFuel() {
 	x0, x1 := 0.42*w.block, 0.42*w.block+36*float64(w.cyl)+20
 	w.put(coverCast,
 		w.block3(x0, x1, 104, 158, 92, 148, 0, 14, 6),
-		w.rod(vec(x1, 131, 118), vec(x1+26, 131, 118), 44, 24))
-	w.put(darkSteel, w.rod(vec(x0-46, 131, 118), vec(x0, 131, 118), 30, 20))
+		w.rod(vec(x1, 131, 118), vec(x1+26, 131, 118), 44, 18))
+	w.put(darkSteel, w.rod(vec(x0-46, 131, 118), vec(x0, 131, 118), 30, 16))
 	for i := range w.cyl {
 		x := x1 - 20 - 36*float64(i)
-		w.put(stainless, w.rod(vec(x, 131, 140), vec(x, 131, 172), 9, 12))
+		w.put(stainless, w.rod(vec(x, 131, 140), vec(x, 131, 172), 9, 8))
 		to := w.at(i)
-		w.put(stainless, w.hose(3.4, 8, vec(x, 131, 170), vec(x, 131, 205+9*float64(i)), vec(to, 118, 236+5*float64(i)), vec(to, 78, 318), vec(to, 74, 300)))
-		w.put(darkSteel, w.turned(vec(to, 74, 282), vec(to, 74, 312), 14, solid.Turned{X: 0, R: 15}, solid.Turned{X: 12, R: 15}, solid.Turned{X: 14, R: 8}, solid.Turned{X: 30, R: 8}))
+		w.put(stainless, w.hose(3.4, 6, vec(x, 131, 170), vec(x, 131, 205+9*float64(i)), vec(to, 118, 236+5*float64(i)), vec(to, 78, 318), vec(to, 74, 300)))
+		w.put(darkSteel, w.turned(vec(to, 74, 282), vec(to, 74, 312), 10, solid.Turned{X: 0, R: 15}, solid.Turned{X: 12, R: 15}, solid.Turned{X: 14, R: 8}, solid.Turned{X: 30, R: 8}))
 	}
 }
 
@@ -92,21 +92,21 @@ func (w *works) dieselExhaust(small bool) {
 		x := w.at(i)
 		w.put(casting, w.block3(x-24, x+24, -112, -88, 224, 276, 1, 10, 2))
 	}
-	w.put(casting, w.turned(vec(70, -143, 250), vec(40, -143, 250), 24, solid.Turned{X: 0, R: 44}, solid.Turned{X: 8, R: 46}, solid.Turned{X: 20, R: 46}, solid.Turned{X: 22, R: 38}))
-	w.put(casting, w.hose(37, 20, vec(56, -143, 250), vec(-8, -143, 250), vec(-20, -143, 345), vec(-110, -143, 330), vec(-140, -143, 210)))
-	w.put(blackened, w.hose(46, 20, vec(-132, -143, 242), vec(-148, -143, 178), vec(-190, -143, 70)))
-	w.put(stainless, w.rod(vec(-139, -143, 214), vec(-143, -143, 198), 49, 24))
-	w.put(blackened, w.hose(11, 12, vec(-30, -143, 372), vec(0, -190, 330), vec(60, -196, 330)))
+	w.put(casting, w.turned(vec(70, -143, 250), vec(40, -143, 250), 18, solid.Turned{X: 0, R: 44}, solid.Turned{X: 8, R: 46}, solid.Turned{X: 20, R: 46}, solid.Turned{X: 22, R: 38}))
+	w.put(casting, w.hose(37, 16, vec(56, -143, 250), vec(-8, -143, 250), vec(-20, -143, 345), vec(-110, -143, 330), vec(-140, -143, 210)))
+	w.put(blackened, w.hose(46, 16, vec(-132, -143, 242), vec(-148, -143, 178), vec(-190, -143, 70)))
+	w.put(stainless, w.rod(vec(-139, -143, 214), vec(-143, -143, 198), 49, 18))
+	w.put(blackened, w.hose(11, 8, vec(-30, -143, 372), vec(0, -190, 330), vec(60, -196, 330)))
 	a, b := 60.0, min(w.block-20, 470)
 	if small {
 		b = w.block - 40
 	}
 	r, z := 46.0, 338.0
-	w.put(coverCast, w.turned(vec(a, -150, z), vec(b, -150, z), 28,
+	w.put(coverCast, w.turned(vec(a, -150, z), vec(b, -150, z), 20,
 		solid.Turned{X: 0, R: 30}, solid.Turned{X: 4, R: r - 8}, solid.Turned{X: 18, R: r + 5}, solid.Turned{X: 28, R: r + 5}, solid.Turned{X: 29, R: r},
 		solid.Turned{X: b - a - 29, R: r}, solid.Turned{X: b - a - 28, R: r + 5}, solid.Turned{X: b - a - 18, R: r + 5}, solid.Turned{X: b - a - 4, R: r - 8}, solid.Turned{X: b - a, R: 30}))
 	x := b - 70
-	w.put(blackened, w.turned(vec(x, -150, z+r-6), vec(x, -150, z+r+30), 20, solid.Turned{X: 0, R: 18}, solid.Turned{X: 16, R: 18}, solid.Turned{X: 17, R: 26}, solid.Turned{X: 28, R: 26}, solid.Turned{X: 32, R: 20}))
+	w.put(blackened, w.turned(vec(x, -150, z+r-6), vec(x, -150, z+r+30), 16, solid.Turned{X: 0, R: 18}, solid.Turned{X: 16, R: 18}, solid.Turned{X: 17, R: 26}, solid.Turned{X: 28, R: 26}, solid.Turned{X: 32, R: 20}))
 	for _, x := range [...]float64{a + 60, b - 40} {
 		w.put(casting, w.block3(x-16, x+16, -172, -128, 280, z-30, 2, 8, 2))
 	}
@@ -121,17 +121,17 @@ func (w *works) dieselAir(small bool) {
 	if small {
 		r = 54
 	}
-	w.put(blackened, w.turned(vec(x, y, z), vec(x+l, y, z), 30,
+	w.put(blackened, w.turned(vec(x, y, z), vec(x+l, y, z), 24,
 		solid.Turned{X: 0, R: 30}, solid.Turned{X: 0, R: r - 10}, solid.Turned{X: 10, R: r}, solid.Turned{X: 22, R: r}, solid.Turned{X: 25, R: r - 6},
 		solid.Turned{X: l - 25, R: r - 6}, solid.Turned{X: l - 22, R: r}, solid.Turned{X: l - 10, R: r}, solid.Turned{X: l, R: r - 10}, solid.Turned{X: l, R: 30}))
-	w.put(coverCast, w.hose(26, 18, vec(x+0.6*l, 116, 262), vec(x+0.6*l, 124, 300)))
+	w.put(coverCast, w.hose(26, 14, vec(x+0.6*l, 116, 262), vec(x+0.6*l, 124, 300)))
 }
 
 // dieselFront is the timing cover with pulleys, belt, alternator and pumps.
 func (w *works) dieselFront(small bool) {
 	x := w.block
 	w.put(coverCast, w.block3(x-4, x+26, -104, 104, -58, 196, 0, 44, 7))
-	w.put(casting, w.rod(vec(x+20, 0, 180), vec(x+40, 0, 180), 52, 26))
+	w.put(casting, w.rod(vec(x+20, 0, 180), vec(x+40, 0, 180), 52, 20))
 	crank, pump := 78.0, 54.0
 	ay, az := 168.0, 196.0
 	if small {
@@ -143,6 +143,6 @@ func (w *works) dieselFront(small bool) {
 	w.put(darkSteel, w.block3(x-70, x-50, 92, ay, az-10, az+10, 1, 5, 2))
 	w.belt([3]float64{0, 0, crank}, [3]float64{0, 180, pump}, [3]float64{ay, az, 36})
 	// Raw water pump, with its hoses.
-	w.put(bronze, w.turned(vec(x+20, -74, 62), vec(x+72, -74, 62), 24, solid.Turned{X: 0, R: 24}, solid.Turned{X: 18, R: 24}, solid.Turned{X: 20, R: 42}, solid.Turned{X: 48, R: 42}, solid.Turned{X: 52, R: 36}))
-	w.put(blackened, w.hose(14, 14, vec(x+52, -108, 74), vec(x+52, -156, 100), vec(x+20, -170, 250), vec(x-30, -166, 310)))
+	w.put(bronze, w.turned(vec(x+20, -74, 62), vec(x+72, -74, 62), 18, solid.Turned{X: 0, R: 24}, solid.Turned{X: 18, R: 24}, solid.Turned{X: 20, R: 42}, solid.Turned{X: 48, R: 42}, solid.Turned{X: 52, R: 36}))
+	w.put(blackened, w.hose(14, 10, vec(x+52, -108, 74), vec(x+52, -156, 100), vec(x+20, -170, 250), vec(x-30, -166, 310)))
 }

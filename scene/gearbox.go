@@ -17,8 +17,8 @@ import (
 
 func gearboxParts(d *dims) []piece {
 	like := piece{kind: GearboxKind, body: engineBody}
-	nose := shop{edge: 32}
-	e := shop{edge: 32 * max(1, d.size)}
+	nose := shop{edge: 50}
+	e := shop{edge: 52 * max(1, d.size)}
 	if d.hull.Layout == hulls.VDrive {
 		vCase(d, &e)
 		outputNose(d, &nose, 105*d.size)
@@ -37,7 +37,7 @@ func gearboxParts(d *dims) []piece {
 func outputNose(d *dims, w *shop, reach float64) {
 	r, x := 1.02*hubRadius(d), 2.1*d.flangeThick
 	big := max(66*d.size, 1.35*r)
-	w.put(gearCast, w.turned(vec(x, 0, 0), vec(x+1, 0, 0), 36,
+	w.put(gearCast, w.turned(vec(x, 0, 0), vec(x+1, 0, 0), 28,
 		solid.Turned{X: 0, R: 1.05 * r}, solid.Turned{X: 0, R: 0.8 * big}, solid.Turned{X: 5, R: 0.86 * big}, solid.Turned{X: 16, R: 0.9 * big},
 		solid.Turned{X: 18, R: 1.12 * big}, solid.Turned{X: 30, R: 1.12 * big}, solid.Turned{X: 32, R: big}, solid.Turned{X: max(reach, 40), R: 1.15 * big}))
 	for i := range 6 {
@@ -53,7 +53,7 @@ type caseSection struct{ x, z, width, height, round float64 }
 func cast(w *shop, sections []caseSection) *solid.Solid {
 	rings := make([][]mgl64.Vec3, len(sections))
 	for i, c := range sections {
-		rings[i] = solid.OblongOf(c.width, c.height, c.round, 4, 4, 4).Ring(vec(c.x, 0, c.z), solid.AxisY, solid.AxisZ)
+		rings[i] = solid.Oval(c.width, c.height, c.round, 36).Ring(vec(c.x, 0, c.z), solid.AxisY, solid.AxisZ)
 	}
 	return solid.Skin(rings, solid.Capped, w.edge)
 }
@@ -93,20 +93,20 @@ func straightCase(d *dims, w *shop) {
 func boxFittings(d *dims, w *shop, a, b, top float64) {
 	s := d.size
 	m := (a + b) / 2
-	w.put(coverCast, w.block3(a+4*s, b-20*s, -62*s, 62*s, top-6*s, top+9*s, 2, 14*s, 2*s))
+	w.put(coverCast, w.block3(m-max(34*s, m-a-6*s), m+max(34*s, m-a-6*s), -62*s, 62*s, top-6*s, top+9*s, 2, 14*s, 2*s))
 	for _, x := range [...]float64{a + 14*s, b - 30*s} {
 		for _, y := range [...]float64{-50 * s, 50 * s} {
 			w.put(platedNut, w.bolt(vec(x, y, top+8*s), vec(x, y, top+20*s), 7*s))
 		}
 	}
-	w.put(blackened, w.rod(vec(m, 34*s, top+8*s), vec(m, 34*s, top+34*s), 12*s, 16))
-	w.put(darkSteel, w.rod(vec(m, 100*s, top-60*s), vec(m, 124*s, top-60*s), 13*s, 16),
+	w.put(blackened, w.rod(vec(m, 34*s, top+8*s), vec(m, 34*s, top+34*s), 12*s, 12))
+	w.put(darkSteel, w.rod(vec(m, 100*s, top-60*s), vec(m, 124*s, top-60*s), 13*s, 12),
 		w.block3(m-9*s, m+9*s, 116*s, 124*s, top-66*s, top+14*s, 1, 8*s, 1))
-	w.put(coverCast, w.turned(vec(a-10*s, -92*s, top+22*s), vec(b+30*s, -92*s, top+22*s), 24,
+	w.put(coverCast, w.turned(vec(a-10*s, -92*s, top+22*s), vec(b+30*s, -92*s, top+22*s), 18,
 		solid.Turned{X: 0, R: 20 * s}, solid.Turned{X: 8 * s, R: 31 * s}, solid.Turned{X: 24 * s, R: 33 * s}, solid.Turned{X: 25 * s, R: 28 * s},
 		solid.Turned{X: b - a + 15*s, R: 28 * s}, solid.Turned{X: b - a + 16*s, R: 33 * s}, solid.Turned{X: b - a + 32*s, R: 31 * s}, solid.Turned{X: b - a + 40*s, R: 20 * s}))
 	for _, x := range [...]float64{a + 20*s, b} {
-		w.put(blackened, w.hose(9*s, 10, vec(x, -92*s, top), vec(x, -112*s, top-40*s), vec(x, -90*s, top-80*s)))
+		w.put(blackened, w.hose(9*s, 8, vec(x, -92*s, top), vec(x, -112*s, top-40*s), vec(x, -90*s, top-80*s)))
 	}
 }
 
@@ -114,7 +114,7 @@ func boxFittings(d *dims, w *shop, a, b, top float64) {
 // in one upright case.
 func vCase(d *dims, w *shop) {
 	s, k, x := d.size, d.crankZ, d.boxEnd
-	w.put(gearCast, w.turned(vec(x, 0, k), vec(x+1, 0, k), 40,
+	w.put(gearCast, w.turned(vec(x, 0, k), vec(x+1, 0, k), 32,
 		solid.Turned{X: 0, R: 150 * s}, solid.Turned{X: 0, R: 184 * s}, solid.Turned{X: 16 * s, R: 184 * s}, solid.Turned{X: 18 * s, R: 172 * s}, solid.Turned{X: 62 * s, R: 128 * s}, solid.Turned{X: 70 * s, R: 90 * s}))
 	for i := range 10 {
 		sin, cos := math.Sincos(2 * math.Pi * (float64(i) + 0.5) / 10)
@@ -145,12 +145,12 @@ func vCase(d *dims, w *shop) {
 	}
 	for _, c := range [...][2]float64{{0, 66 * s}, {k, 96 * s}} {
 		z, r := c[0], c[1]
-		w.put(coverCast, w.turned(vec(b-2, 0, z), vec(b+1, 0, z), 32, solid.Turned{X: 0, R: r}, solid.Turned{X: 14 * s, R: r}, solid.Turned{X: 16 * s, R: r - 4*s}, solid.Turned{X: 16 * s, R: 0.6 * r}, solid.Turned{X: 26 * s, R: 0.5 * r}))
+		w.put(coverCast, w.turned(vec(b-2, 0, z), vec(b+1, 0, z), 24, solid.Turned{X: 0, R: r}, solid.Turned{X: 14 * s, R: r}, solid.Turned{X: 16 * s, R: r - 4*s}, solid.Turned{X: 16 * s, R: 0.6 * r}, solid.Turned{X: 26 * s, R: 0.5 * r}))
 		for i := range 6 {
 			sin, cos := math.Sincos(2 * math.Pi * (float64(i) + 0.5) / 6)
 			w.put(platedNut, w.bolt(vec(b+13*s, 0.84*r*sin, z+0.84*r*cos), vec(b+20*s, 0.84*r*sin, z+0.84*r*cos), 8*s))
 		}
 	}
-	w.put(blackened, w.rod(vec(m+30*s, 30*s, k+120*s), vec(m+30*s, 30*s, k+156*s), 13*s, 16))
-	w.put(darkSteel, w.rod(vec(m+40*s, 110*s, k), vec(m+40*s, 140*s, k), 14*s, 16), w.block3(m+30*s, m+50*s, 130*s, 138*s, k-8*s, k+76*s, 1, 8*s, 1))
+	w.put(blackened, w.rod(vec(m+30*s, 30*s, k+120*s), vec(m+30*s, 30*s, k+156*s), 13*s, 12))
+	w.put(darkSteel, w.rod(vec(m+40*s, 110*s, k), vec(m+40*s, 140*s, k), 14*s, 12), w.block3(m+30*s, m+50*s, 130*s, 138*s, k-8*s, k+76*s, 1, 8*s, 1))
 }

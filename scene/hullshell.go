@@ -28,12 +28,12 @@ func (d *dims) sideHeight() float64 { return 230 * math.Max(d.size, 0.7) }
 func (d *dims) across() [][2]float64 {
 	b := d.bottom.halfBeam
 	out := [][2]float64{}
-	const n = 16
+	const n = 12
 	port := d.portEdge()
 	for i := range n + 1 {
 		out = append(out, [2]float64{port - (port+b)*float64(i)/n, 0})
 	}
-	const m = 4
+	const m = 3
 	for i := 1; i <= m; i++ {
 		t := float64(i) / m
 		out = append(out, [2]float64{-b - 60*math.Sqrt(t), d.sideHeight() * t})
@@ -41,25 +41,25 @@ func (d *dims) across() [][2]float64 {
 	return out
 }
 
+// sectionPoint is y and v of a point of the section at h.
+func (d *dims) sectionPoint(h float64, p [2]float64) mgl64.Vec2 {
+	y := min(max(p[0], -d.bottom.halfBeam), d.bottom.halfBeam)
+	return mgl64.Vec2{p[0], d.bottom.at(h, y) + p[1]}
+}
+
 func hullParts(d *dims) []piece {
 	aft, fore := d.shellEnds()
 	across := d.across()
-	rows := max(12, int((fore-aft)/110))
+	rows := max(14, int((fore-aft)/150))
 	grid := func(in float64) [][]mgl64.Vec3 {
 		g := make([][]mgl64.Vec3, rows+1)
 		for i := range g {
 			h := aft + (fore-aft)*float64(i)/float64(rows)
-			for _, p := range across {
-				y := min(max(p[0], -d.bottom.halfBeam), d.bottom.halfBeam)
-				side := p[0] - y // beyond the bottom's edge
-				v := d.bottom.at(h, y) + p[1]
-				dy := 0.0
-				if side < 0 {
-					dy = in
-				} else {
-					v += in
-				}
-				g[i] = append(g[i], d.toS(h, p[0]+dy, v))
+			for k := range across {
+				p := d.sectionPoint(h, across[k])
+				n := d.sectionPoint(h, across[min(k+1, len(across)-1)]).Sub(d.sectionPoint(h, across[max(k-1, 0)])).Normalize()
+				// The section runs from port to starboard: inside is to its left.
+				g[i] = append(g[i], d.toS(h, p[0]+in*n[1], p[1]-in*n[0]))
 			}
 		}
 		return g
@@ -83,17 +83,21 @@ func waterParts(d *dims) []piece {
 	slab := func(h0, h1, y0, y1 float64) *solid.Solid {
 		grid := func(v float64) [][]mgl64.Vec3 {
 			var g [][]mgl64.Vec3
-			const n = 6
+			n, m := max(1, int((h1-h0)/220)), max(1, int((y1-y0)/220))
 			for i := range n + 1 {
-				h := h0 + (h1-h0)*float64(i)/n
-				g = append(g, []mgl64.Vec3{d.toS(h, y0, v), d.toS(h, (y0+y1)/2, v), d.toS(h, y1, v)})
+				h := h0 + (h1-h0)*float64(i)/float64(n)
+				var row []mgl64.Vec3
+				for j := range m + 1 {
+					row = append(row, d.toS(h, y0+(y1-y0)*float64(j)/float64(m), v))
+				}
+				g = append(g, row)
 			}
 			return g
 		}
-		return solid.Sheet(grid(v-3), grid(v))
+		return solid.Sheet(grid(v-8), grid(v))
 	}
 	return []piece{{kind: HullKind, paint: water, when: wetOnly, solid: solid.Join(
-		slab(aft, fore, -b-64-far, -b-64),
+		slab(aft, fore, -b-70-far, -b-68),
 		slab(aft-far, aft, -b-64-far, b+far*0.4),
 		slab(aft, fore, b+4, b+far*0.4))}}
 }

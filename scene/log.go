@@ -27,12 +27,12 @@ func logParts(d *dims) []piece {
 	w := shop{edge: 28}
 	neck := min(1.6*r, 0.3*g.LengthMM)
 	w.put(bronze,
-		solid.Cutaway([]solid.Turned{{X: a, R: r}, {X: b - neck, R: r}, {X: b - neck, R: r + wall}, {X: a + 2, R: r + wall}, {X: a, R: r + wall - 2}}, windowFrom, windowTo, 26, 26),
-		solid.LatheLoop([]solid.Turned{{X: b - neck, R: r}, {X: b, R: r}, {X: b, R: r + wall - 1}, {X: b - 1, R: r + wall}, {X: b - neck, R: r + wall}}, 28, 26))
+		solid.Cutaway([]solid.Turned{{X: a, R: r}, {X: b - neck, R: r}, {X: b - neck, R: r + wall}, {X: a + 2, R: r + wall}, {X: a, R: r + wall - 2}}, windowFrom, windowTo, 20, max(30, g.LengthMM/20)),
+		solid.LatheLoop([]solid.Turned{{X: b - neck, R: r}, {X: b, R: r}, {X: b, R: r + wall - 1}, {X: b - 1, R: r + wall}, {X: b - neck, R: r + wall}}, 20, 40))
 	s := d.hull.StuffingBox
 	if s == nil {
 		// Nothing said of a seal: the log ends in a plain collar.
-		w.put(bronze, solid.LatheLoop([]solid.Turned{{X: b - 12, R: r + wall - 1}, {X: b + 1, R: r + wall - 1}, {X: b + 1, R: r + 2.2*wall}, {X: b - 10, R: r + 2.2*wall}}, 28, 26))
+		w.put(bronze, solid.LatheLoop([]solid.Turned{{X: b - 12, R: r + wall - 1}, {X: b + 1, R: r + wall - 1}, {X: b + 1, R: r + 2.2*wall}, {X: b - 10, R: r + 2.2*wall}}, 20, 40))
 		return w.pieces(piece{kind: LogKind, body: fixed}, at)
 	}
 	out := w.pieces(piece{kind: LogKind, body: fixed}, at)
@@ -48,19 +48,19 @@ func stuffingBoxParts(d *dims, x, logEnd, neck, logRadius float64) []piece {
 	big, tail := 2.15*s, max(1.6*s, min(logRadius, 1.9*s))
 	box, hose, clips := shop{edge: 28}, shop{edge: 16}, shop{edge: 28}
 	box.put(bronze,
-		solid.LatheLoop([]solid.Turned{{X: back, R: 1.04 * s}, {X: front, R: 1.04 * s}, {X: front, R: big}, {X: x - 0.4*s, R: big}, {X: x - 0.9*s, R: tail}, {X: back, R: tail}}, 28, 28),
-		solid.LatheLoop([]solid.Turned{{X: front + 0.5*s, R: 1.04 * s}, {X: front + 1.3*s, R: 1.04 * s}, {X: front + 1.3*s, R: 1.7 * s}, {X: front + 0.9*s, R: 1.7 * s}, {X: front + 0.9*s, R: 2.0 * s}, {X: front + 0.5*s, R: 2.0 * s}}, 28, 28))
+		solid.LatheLoop([]solid.Turned{{X: back, R: 1.04 * s}, {X: front, R: 1.04 * s}, {X: front, R: big}, {X: x - 0.4*s, R: big}, {X: x - 0.9*s, R: tail}, {X: back, R: tail}}, 20, 40),
+		solid.LatheLoop([]solid.Turned{{X: front + 0.5*s, R: 1.04 * s}, {X: front + 1.3*s, R: 1.04 * s}, {X: front + 1.3*s, R: 1.7 * s}, {X: front + 0.9*s, R: 1.7 * s}, {X: front + 0.9*s, R: 2.0 * s}, {X: front + 0.5*s, R: 2.0 * s}}, 20, 40))
 	for _, side := range [...]float64{-1, 1} {
 		y := side * 2.05 * s
-		box.put(bronze, box.block3(front+0.5*s, front+0.9*s, min(0, 1.35*y), max(0, 1.35*y), -0.6*s, 0.6*s, 0, 0.5*s, 1).Bent(offShaft(s)),
-			box.block3(front-0.55*s, front, min(0, 1.35*y), max(0, 1.35*y), -0.6*s, 0.6*s, 0, 0.5*s, 1).Bent(offShaft(s)))
-		box.put(stainless, box.rod(vec(front-0.7*s, y*1.12, 0), vec(front+1.6*s, y*1.12, 0), 0.26*s, 12))
+		box.put(bronze, box.block3(front+0.5*s, front+0.9*s, min(0.65*y, 1.35*y), max(0.65*y, 1.35*y), -0.6*s, 0.6*s, 0, 0.5*s, 1),
+			box.block3(front-0.55*s, front, min(0.65*y, 1.35*y), max(0.65*y, 1.35*y), -0.6*s, 0.6*s, 0, 0.5*s, 1))
+		box.put(stainless, box.rod(vec(front-0.7*s, y*1.12, 0), vec(front+1.6*s, y*1.12, 0), 0.26*s, 8))
 		for _, x := range [...]float64{front + 0.92*s, front + 1.2*s} {
 			box.put(platedNut, box.bolt(vec(x, y*1.12, 0), vec(x+1, y*1.12, 0), 0.5*s))
 		}
 	}
 	a, b := logEnd-0.75*neck, min(x-0.95*s, back+1.6*s)
-	hose.put(rubberMix, solid.LatheLoop(hoseProfile(a, b, logRadius, tail, 0.22*s+2, d.hull.Look.Hose == "bellows"), 28, 16))
+	hose.put(rubberMix, solid.LatheLoop(hoseProfile(a, b, logRadius, tail, 0.22*s+2, d.hull.Look.Hose == "bellows"), 20, 30))
 	for _, k := range [...]float64{0.25, 0.55} {
 		clips.put(stainless, clip(logEnd-k*neck, logRadius+0.22*s+2, 0.4*s)...)
 	}
@@ -75,20 +75,13 @@ func stuffingBoxParts(d *dims, x, logEnd, neck, logRadius float64) []piece {
 	return append(out, hose.pieces(like, render.Identity)...)
 }
 
-// offShaft keeps lugs outside the shaft: points nearer its axis go out to it.
-func offShaft(s float64) func(mgl64.Vec3) mgl64.Vec3 {
-	return func(p mgl64.Vec3) mgl64.Vec3 {
-		if r := math.Hypot(p[1], p[2]); r < 1.2*s {
-			p[1] = math.Copysign(math.Sqrt(max(1.44*s*s-p[2]*p[2], 0)), p[1])
-		}
-		return p
-	}
-}
-
 // hoseProfile is the hose from x = a to b, its inner radius going from ra to
 // rb, plain or with the folds of a bellows.
 func hoseProfile(a, b, ra, rb, wall float64, bellows bool) []solid.Turned {
-	const n = 36
+	n := 18
+	if bellows {
+		n = 40
+	}
 	inner := func(t float64) float64 {
 		k := min(max((t-0.3)/0.4, 0), 1)
 		return ra + (rb-ra)*k*k*(3-2*k)
@@ -99,7 +92,7 @@ func hoseProfile(a, b, ra, rb, wall float64, bellows bool) []solid.Turned {
 		p = append(p, solid.Turned{X: a + t*(b-a), R: inner(t)})
 	}
 	for i := n; i >= 0; i-- {
-		t := float64(i) / n
+		t := float64(i) / float64(n)
 		r := inner(t) + wall
 		if bellows && t > 0.3 && t < 0.72 {
 			r += 0.9 * wall * (1 - math.Cos(2*math.Pi*(t-0.3)/0.07))
@@ -113,7 +106,7 @@ func hoseProfile(a, b, ra, rb, wall float64, bellows bool) []solid.Turned {
 func clip(x, radius, wide float64) []*solid.Solid {
 	w := shop{edge: 28}
 	return []*solid.Solid{
-		solid.LatheLoop([]solid.Turned{{X: x - wide/2, R: radius - 0.5}, {X: x + wide/2, R: radius - 0.5}, {X: x + wide/2, R: radius + 1.6}, {X: x - wide/2, R: radius + 1.6}}, 28, 28),
+		solid.LatheLoop([]solid.Turned{{X: x - wide/2, R: radius - 0.5}, {X: x + wide/2, R: radius - 0.5}, {X: x + wide/2, R: radius + 1.6}, {X: x - wide/2, R: radius + 1.6}}, 20, 40),
 		w.block3(x-0.7*wide, x+0.7*wide, 0.3*radius, 0.75*radius, radius*0.8, radius*0.8+1.1*wide, 1, 0.2*wide, 0.5),
 	}
 }

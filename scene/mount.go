@@ -24,7 +24,7 @@ type mountShop struct {
 func mountParts(d *dims, i int) []piece {
 	p := d.hull.Mounts[i].AtMM
 	w := &mountShop{d: d, t: &d.mounts[i], i: i, x: p[0], y: p[1]}
-	w.edge = 25
+	w.edge = 45
 	w.bracket()
 	if w.t.solid {
 		w.solidFoot()
@@ -68,10 +68,10 @@ func (w *mountShop) rubberFoot() {
 	w.put(rubberMix, w.rubberCone())
 	w.take(mountRubber, MountKind)
 	// Hat over the rubber, collar, stud.
-	w.put(darkSteel, w.round(32,
+	w.put(darkSteel, w.round(24,
 		solid.Turned{X: t.hatLow - 0.12*s, R: 0.6 * s}, solid.Turned{X: t.hatLow - 0.12*s, R: 1.98 * s}, solid.Turned{X: t.hatLow + 0.08*s, R: 2.02 * s},
 		solid.Turned{X: t.hatLow + 0.28*s, R: 1.86 * s}, solid.Turned{X: t.hatLow + 0.4*s, R: 1.4 * s}, solid.Turned{X: t.hatLow + 0.42*s, R: 0.5 * s}))
-	w.put(stainless, w.round(20,
+	w.put(stainless, w.round(16,
 		solid.Turned{X: t.hatLow, R: 0.4 * s}, solid.Turned{X: t.hatLow + 0.3*s, R: 0.86 * s}, solid.Turned{X: t.hatTop - 0.08*s, R: 0.86 * s}, solid.Turned{X: t.hatTop, R: 0.78 * s}, solid.Turned{X: t.hatTop, R: 0.3 * s}))
 	w.put(stainless, w.thread(t.hatTop-1, t.studTop))
 	w.take(mountStud, MountKind)
@@ -85,13 +85,13 @@ func (w *mountShop) rubberFoot() {
 // thread is a stud with the hint of a thread: grooves at a coarse pitch.
 func (w *mountShop) thread(low, high float64) *solid.Solid {
 	r := w.t.stud / 2
-	step := max(3, 0.16*w.t.stud)
+	step := max(3, 0.36*w.t.stud)
 	profile := []solid.Turned{{X: low, R: 0.5 * r}, {X: low, R: r}}
 	for z := low + step; z < high-0.2*w.t.stud; z += step {
 		profile = append(profile, solid.Turned{X: z - 0.3*step, R: r}, solid.Turned{X: z, R: 0.9 * r})
 	}
 	profile = append(profile, solid.Turned{X: high - 0.1*w.t.stud, R: r}, solid.Turned{X: high, R: 0.8 * r}, solid.Turned{X: high, R: 0.4 * r})
-	return w.round(12, profile...)
+	return w.round(8, profile...)
 }
 
 // rubberCone widens downward, its sides hollow as bonded rubber's are.
@@ -105,7 +105,7 @@ func (w *mountShop) rubberCone() *solid.Solid {
 		r := 2.15*s - 0.42*s*a - 0.16*s*math.Sin(math.Pi*a)
 		profile = append(profile, solid.Turned{X: low + (high-low)*(0.03+0.94*a), R: r})
 	}
-	return w.round(28, append(profile, solid.Turned{X: high, R: 1.7 * s}, solid.Turned{X: high, R: 0.8 * s})...)
+	return w.round(20, append(profile, solid.Turned{X: high, R: 1.7 * s}, solid.Turned{X: high, R: 0.8 * s})...)
 }
 
 // base is the lower plate with a slot at either end, and what holds it down.
@@ -122,7 +122,7 @@ func (w *mountShop) base() {
 	half := t.baseLong/2 - end
 	w.put(darkSteel,
 		w.block3(w.x-half-0.3*s, w.x+half+0.3*s, w.y-t.baseWide/2, w.y+t.baseWide/2, t.bed+0.3, t.baseTop+0.4, 2, 0.4*s, 1),
-		w.round(28, solid.Turned{X: t.bed + 1, R: s}, solid.Turned{X: t.bed + 1, R: 2.3 * s}, solid.Turned{X: t.baseTop + 0.3*s, R: 2.3 * s}, solid.Turned{X: t.baseTop + 0.34*s, R: 2.22 * s}, solid.Turned{X: t.baseTop + 0.34*s, R: s}))
+		w.round(20, solid.Turned{X: t.bed + 1, R: s}, solid.Turned{X: t.bed + 1, R: 2.3 * s}, solid.Turned{X: t.baseTop + 0.3*s, R: 2.3 * s}, solid.Turned{X: t.baseTop + 0.34*s, R: 2.22 * s}, solid.Turned{X: t.baseTop + 0.34*s, R: s}))
 	w.take(mountBase, MountKind)
 	for _, side := range [...]float64{-1, 1} {
 		x := w.x + side*(t.baseLong/2-end/2)
@@ -147,7 +147,7 @@ func (w *mountShop) solidFoot() {
 	w.take(mountShims, NutKind)
 	w.put(stainless, w.thread(t.baseTop-s, t.studTop))
 	w.take(fixed, MountKind)
-	w.put(stainless, w.round(24, solid.Turned{X: t.jamLow - t.washer, R: 0.5 * s}, solid.Turned{X: t.jamLow - t.washer, R: 1.05 * s}, solid.Turned{X: t.jamLow, R: 1.02 * s}, solid.Turned{X: t.jamLow, R: 0.5 * s}),
+	w.put(stainless, w.round(18, solid.Turned{X: t.jamLow - t.washer, R: 0.5 * s}, solid.Turned{X: t.jamLow - t.washer, R: 1.05 * s}, solid.Turned{X: t.jamLow, R: 1.02 * s}, solid.Turned{X: t.jamLow, R: 0.5 * s}),
 		w.nut(t.jamLow, t.jamLow+t.nut))
 	w.take(engineBody, NutKind)
 }

@@ -21,7 +21,7 @@ func propellerParts(d *dims) []piece {
 	hub := max(0.19*radius, 1.35*s)
 	half := 0.9 * hub
 	w := shop{edge: 28}
-	w.put(bronze, w.turned(vec(p.AtMM-half, 0, 0), vec(p.AtMM, 0, 0), 32,
+	w.put(bronze, w.turned(vec(p.AtMM-half, 0, 0), vec(p.AtMM, 0, 0), 24,
 		solid.Turned{X: 0, R: 0.5 * hub}, solid.Turned{X: 0, R: 0.74 * hub}, solid.Turned{X: 0.5 * half, R: 0.88 * hub}, solid.Turned{X: 1.2 * half, R: hub}, solid.Turned{X: 1.9 * half, R: hub}, solid.Turned{X: 2 * half, R: 0.96 * hub}, solid.Turned{X: 2 * half, R: 0.5 * hub}))
 	blades := 3
 	if p.DiameterMM > 600 {

@@ -21,7 +21,7 @@ func standParts(d *dims) []piece {
 	if fore-aft > 4500 {
 		at = append(at, (at[0]+at[1])/2)
 	}
-	w := shop{edge: 60}
+	w := shop{edge: 160}
 	for _, h := range at {
 		y := 0.78 * d.bottom.halfBeam
 		w.put(rubberMix, d.saddle(h, 38*s, y, -5, -22*s))
@@ -42,7 +42,7 @@ func standParts(d *dims) []piece {
 
 // saddle is a beam athwart under the bottom, between two heights under it.
 func (d *dims) saddle(h, half, beam, high, low float64) *solid.Solid {
-	const n = 16
+	const n = 10
 	grid := func(v float64) [][]mgl64.Vec3 {
 		var g [][]mgl64.Vec3
 		for i := range n + 1 {

@@ -121,10 +121,10 @@ func offRim(o []mgl64.Vec2, p mgl64.Vec2) float64 {
 	return least
 }
 
-// delaunay joins points, of which the first rim go round an outline
-// anticlockwise, into triangles inside it. ok says that the rim's sides all came
-// out, once each.
-func delaunay(points []mgl64.Vec2, rim int) (out [][3]int, ok bool) {
+// delaunay joins points, of which the first go round an outline anticlockwise
+// and then round holes clockwise, rims points each, into triangles between them.
+// ok says that the sides of all the rims came out, once each.
+func delaunay(points []mgl64.Vec2, rims ...int) (out [][3]int, ok bool) {
 	n := len(points)
 	size := 1.0
 	for _, p := range points {
@@ -132,9 +132,11 @@ func delaunay(points []mgl64.Vec2, rim int) (out [][3]int, ok bool) {
 	}
 	all := make([]mgl64.Vec2, 0, n+3)
 	for i, p := range points {
-		// A nudge far under what is welded breaks the ties of regular figures.
+		// Straight sides are bulged by a trace, so that no triangle lies along
+		// one, and a nudge far under that breaks the ties of regular figures.
 		k := float64(i*7919%1009) / 1009
-		all = append(all, mgl64.Vec2{p[0] + 1e-7*size*(k-0.5), p[1] + 1e-7*size*(0.5-k*k)})
+		p = p.Mul(1 - 1e-4*p.Dot(p)/(size*size))
+		all = append(all, mgl64.Vec2{p[0] + 1e-9*size*(k-0.5), p[1] + 1e-9*size*(0.5-k*k)})
 	}
 	all = append(all, mgl64.Vec2{-40 * size, -30 * size}, mgl64.Vec2{40 * size, -30 * size}, mgl64.Vec2{0, 50 * size})
 	triangles := []disc{newDisc(all, n, n+1, n+2)}
@@ -162,13 +164,13 @@ func delaunay(points []mgl64.Vec2, rim int) (out [][3]int, ok bool) {
 			}
 		}
 	}
-	sides := make(map[[2]int]bool, rim)
+	sides := make(map[[2]int]bool, 6*n)
 	for _, t := range triangles {
 		if t.v[0] >= n || t.v[1] >= n || t.v[2] >= n {
 			continue
 		}
 		c := all[t.v[0]].Add(all[t.v[1]]).Add(all[t.v[2]]).Mul(1.0 / 3)
-		if !within(points[:rim], c) {
+		if !between(all, rims, c) {
 			continue
 		}
 		out = append(out, t.v)
@@ -176,13 +178,29 @@ func delaunay(points []mgl64.Vec2, rim int) (out [][3]int, ok bool) {
 			sides[[2]int{t.v[k], t.v[(k+1)%3]}] = true
 		}
 	}
-	for i := range rim {
-		j := (i + 1) % rim
-		if !sides[[2]int{i, j}] || sides[[2]int{j, i}] {
-			return nil, false
+	first := 0
+	for _, rim := range rims {
+		for k := range rim {
+			i, j := first+k, first+(k+1)%rim
+			if !sides[[2]int{i, j}] || sides[[2]int{j, i}] {
+				return nil, false
+			}
 		}
+		first += rim
 	}
 	return out, true
+}
+
+// between reports whether p is inside the first rim and outside the others.
+func between(points []mgl64.Vec2, rims []int, p mgl64.Vec2) bool {
+	first := 0
+	for i, rim := range rims {
+		if within(points[first:first+rim], p) != (i == 0) {
+			return false
+		}
+		first += rim
+	}
+	return true
 }
 
 // disc is a triangle, anticlockwise, with the circle round it.

@@ -10,7 +10,7 @@ import (
 )
 
 // Flange lies between Front (the larger x) and Back. Each side is flat from the
-// rim to where its middle begins.
+// rim to where its middle begins. Its rim has points at every hour of the clock.
 type Flange struct {
 	Radius                 float64
 	Front, Back            float64 // x of the two flat sides
@@ -22,90 +22,104 @@ type Flange struct {
 	BackBevel               float64 // at the rim's back edge
 }
 
-// sideSteps parts each of the four sides of the field round a hole; more round
-// the flange than along its radius would make slivers.
-const sideSteps = 5
+// Points round the rim, a multiple of twelve, round the middle and a hole.
+const (
+	RimPoints    = 48
+	middlePoints = 32
+	holePoints   = 12
+)
 
-// Solid builds the flange.
+// Solid builds the flange. Where the holes leave no room it has none.
 func (f Flange) Solid() *Solid {
 	s := &Solid{}
-	f.side(s, f.Front, f.FrontMiddle[0].R, f.Radius)
-	f.side(s, f.Back, f.BackMiddle[0].R, f.Radius-f.BackBevel)
-	around := f.Holes * sideSteps
-	ring := func(x, r float64) []mgl64.Vec3 {
-		out := make([]mgl64.Vec3, around)
-		for i := range out {
-			out[i] = f.at(x, r, i)
-		}
-		return out
+	holes := f.side(s, f.Front, f.FrontMiddle[0].R, f.Radius, true) &&
+		f.side(s, f.Back, f.BackMiddle[0].R, f.Radius-f.BackBevel, true)
+	if !holes {
+		s = &Solid{}
+		f.side(s, f.Front, f.FrontMiddle[0].R, f.Radius, false)
+		f.side(s, f.Back, f.BackMiddle[0].R, f.Radius-f.BackBevel, false)
 	}
-	s.span(ring(f.Front, f.Radius), ring(f.Back+f.BackBevel, f.Radius), 20)
-	s.span(ring(f.Back+f.BackBevel, f.Radius), ring(f.Back, f.Radius-f.BackBevel), 20)
+	s.span(clock(f.Front, f.Radius, RimPoints), clock(f.Back+f.BackBevel, f.Radius, RimPoints), 20)
+	s.span(clock(f.Back+f.BackBevel, f.Radius, RimPoints), clock(f.Back, f.Radius-f.BackBevel, RimPoints), 20)
+	for h := 0; holes && h < f.Holes; h++ {
+		s.span(f.hole(h, f.Front), f.hole(h, f.Back), 20)
+	}
 	for _, middle := range [][]Turned{f.FrontMiddle, f.BackMiddle} {
 		for i := range len(middle) - 1 {
-			s.span(ring(middle[i].X, middle[i].R), ring(middle[i+1].X, middle[i+1].R), 20)
+			s.span(clock(middle[i].X, middle[i].R, middlePoints), clock(middle[i+1].X, middle[i+1].R, middlePoints), 20)
 		}
 		if last := middle[len(middle)-1]; last.R > 0 {
-			s.cap(ring(last.X, last.R), 20)
+			s.cap(clock(last.X, last.R, middlePoints), 20)
 		}
 	}
 	return orientedAlike(s.welded()).outward()
 }
 
-// at is the place at step i round the flange; holes stand in the middle of
-// their fields.
-func (f Flange) at(x, r float64, i int) mgl64.Vec3 {
-	s, c := math.Sincos(2 * math.Pi * float64(i) / float64(f.Holes*sideSteps))
-	return mgl64.Vec3{x, -r * s, r * c}
+// clock is a circle about the x axis, clockwise seen looking forward, from 12.
+func clock(x, r float64, n int) []mgl64.Vec3 {
+	out := make([]mgl64.Vec3, n)
+	for i := range out {
+		s, c := math.Sincos(2 * math.Pi * float64(i) / float64(n))
+		out[i] = mgl64.Vec3{x, -r * s, r * c}
+	}
+	return out
 }
 
-// side is one flat side with its holes, and half the wall of each hole.
-func (f Flange) side(s *Solid, x, inner, outer float64) {
-	middle := (f.Front + f.Back) / 2
-	for h := range f.Holes {
-		field := f.field(h, x, inner, outer)
-		n := len(field)
-		centre := (float64(h) + 0.5) * 2 * math.Pi / float64(f.Holes)
-		sin, cos := math.Sincos(centre)
-		u, v := mgl64.Vec3{0, -sin, cos}, mgl64.Vec3{0, -cos, -sin}
-		c := u.Mul(f.HoleCircle)
-		c[0] = x
-		hole := make([]mgl64.Vec3, n)
-		for i, p := range field {
-			d := p.Sub(c)
-			a := math.Atan2(d.Dot(v), d.Dot(u))
-			hole[i] = c.Add(u.Mul(f.HoleRadius * math.Cos(a))).Add(v.Mul(f.HoleRadius * math.Sin(a)))
-		}
-		s.span(field, hole, math.Inf(1))
-		wall := make([]mgl64.Vec3, n)
-		for i := range wall {
-			// The hole's own even division, so that both sides meet half way.
-			a := 2 * math.Pi * (float64(i) - 2.5) / float64(n)
-			wall[i] = c.Add(u.Mul(f.HoleRadius * math.Cos(a))).Add(v.Mul(f.HoleRadius * math.Sin(a)))
-			wall[i][0] = middle
-		}
-		s.span(hole, wall, math.Inf(1))
+// hole is the rim of one hole; the first stands half a division past 12.
+func (f Flange) hole(h int, x float64) []mgl64.Vec3 {
+	sin, cos := math.Sincos((float64(h) + 0.5) * 2 * math.Pi / float64(f.Holes))
+	out := clock(x, f.HoleRadius, holePoints)
+	for i := range out {
+		out[i] = out[i].Add(mgl64.Vec3{0, -f.HoleCircle * sin, f.HoleCircle * cos})
 	}
+	return out
 }
 
-// field is the ring round one hole: out along one radius, round the rim, in
-// along the next, back round the middle.
-func (f Flange) field(h int, x, inner, outer float64) []mgl64.Vec3 {
-	var o []mgl64.Vec3
-	from, to := h*sideSteps, (h+1)*sideSteps
-	for k := range sideSteps {
-		o = append(o, f.at(x, outer, from+k))
+// side is one flat side, from the rim to its middle. It fails where holes and
+// rims do not go together.
+func (f Flange) side(s *Solid, x, inner, outer float64, holes bool) bool {
+	// In the plane (-y, z) the clock runs clockwise, as holes do in it.
+	points := reversed(clock(x, outer, RimPoints))
+	rims := []int{RimPoints}
+	add := func(ring []mgl64.Vec3) {
+		points = append(points, ring...)
+		rims = append(rims, len(ring))
 	}
-	for k := range sideSteps {
-		o = append(o, f.at(x, outer+(inner-outer)*float64(k)/sideSteps, to))
+	add(clock(x, inner, middlePoints))
+	for h := 0; holes && h < f.Holes; h++ {
+		add(f.hole(h, x))
 	}
-	for k := range sideSteps {
-		o = append(o, f.at(x, inner, to-k))
+	flat := make([]mgl64.Vec2, len(points))
+	for i, p := range points {
+		flat[i] = mgl64.Vec2{-p[1], p[2]}
 	}
-	for k := range sideSteps {
-		o = append(o, f.at(x, inner+(outer-inner)*float64(k)/sideSteps, from))
+	rim := len(flat)
+	for _, p := range scatter(flat[:RimPoints], outer/5) {
+		if offHoles(flat[:rim], rims, p) > outer/14 && between(flat, rims, p) {
+			flat = append(flat, p)
+			points = append(points, mgl64.Vec3{x, -p[0], p[1]})
+		}
 	}
-	return o
+	triangles, ok := delaunay(flat, rims...)
+	if !ok {
+		return false
+	}
+	base := len(s.Points)
+	s.Points = append(s.Points, points...)
+	for _, t := range triangles {
+		s.Triangles = append(s.Triangles, [3]int{base + t[0], base + t[1], base + t[2]})
+	}
+	return true
+}
+
+// offHoles is how far a point is from the nearest rim but the first.
+func offHoles(points []mgl64.Vec2, rims []int, p mgl64.Vec2) float64 {
+	off, first := math.Inf(1), rims[0]
+	for _, n := range rims[1:] {
+		off = min(off, offRim(points[first:first+n], p))
+		first += n
+	}
+	return off
 }
 
 // orientedAlike turns triangles so that neighbours agree, walking from the

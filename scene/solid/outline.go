@@ -45,13 +45,13 @@ const cornerSteps = 3
 // Oblong is a rectangle of the given width (along the first axis) and height
 // with rounded corners. Its sides are parted alike on opposite sides.
 func Oblong(width, height, radius, edgeMM float64) Outline {
-	radius = min(radius, 0.499*width, 0.499*height)
+	radius = min(radius, 0.45*width, 0.45*height)
 	parts := func(l float64) int { return max(1, int(math.Ceil((l-2*radius)/edgeMM-0.01))) }
 	steps := cornerSteps
-	if radius < 10 {
+	if radius < 16 {
 		steps = 2
 	}
-	if radius < 4 {
+	if radius < 5 {
 		steps = 1
 	}
 	return OblongOf(width, height, radius, parts(width), parts(height), steps)
@@ -60,7 +60,7 @@ func Oblong(width, height, radius, edgeMM float64) Outline {
 // OblongOf is an Oblong with its sides and corners parted as told, so that two
 // of different sizes have points in pairs.
 func OblongOf(width, height, radius float64, alongWidth, alongHeight, cornerSteps int) Outline {
-	radius = min(radius, 0.499*width, 0.499*height)
+	radius = min(radius, 0.45*width, 0.45*height)
 	var o Outline
 	corner := func(cx, cy float64, quarter int) {
 		for k := range cornerSteps + 1 {
@@ -145,3 +145,35 @@ var (
 	AxisY = mgl64.Vec3{0, 1, 0}
 	AxisZ = mgl64.Vec3{0, 0, 1}
 )
+
+// Oval has the given width and height and n points evenly along it, starting on
+// the first axis. Its corners are as round as radius asks: half the height, or
+// more, makes an ellipse, less a curve |x/a|^e + |y/b|^e = 1 with a larger e.
+func Oval(width, height, radius float64, n int) Outline {
+	e := 2.0
+	if k := 2 * radius / min(width, height); k < 1 {
+		// The corner of such a curve and of a rounded rectangle of the same
+		// radius stand equally far from the sharp corner.
+		e = math.Ln2 / -math.Log(1-k*(1-math.Sqrt2/2)/math.Sqrt2*1.2)
+		e = min(max(e, 2), 9)
+	}
+	const fine = 720
+	at := func(i int) mgl64.Vec2 {
+		s, c := math.Sincos(2 * math.Pi * float64(i) / fine)
+		k := math.Pow(math.Pow(math.Abs(c), e)+math.Pow(math.Abs(s), e), -1/e)
+		return mgl64.Vec2{width / 2 * c * k, height / 2 * s * k}
+	}
+	total := 0.0
+	for i := range fine {
+		total += at(i + 1).Sub(at(i)).Len()
+	}
+	o := Outline{at(0)}
+	gone := 0.0
+	for i := range fine {
+		gone += at(i + 1).Sub(at(i)).Len()
+		if len(o) < n && gone >= total*float64(len(o))/float64(n)-1e-9 {
+			o = append(o, at(i+1))
+		}
+	}
+	return o
+}

@@ -39,7 +39,7 @@ func (b Block) Solid() *Solid {
 	if bevel < 1 {
 		return Skin([][]mgl64.Vec3{at(b.Low[i], 0), at(b.High[i], 0)}, Capped, edge)
 	}
-	if bevel < 8 {
+	if bevel < 12 {
 		return Skin([][]mgl64.Vec3{at(b.Low[i], bevel), at(b.Low[i]+bevel, 0), at(b.High[i]-bevel, 0), at(b.High[i], bevel)}, Capped, edge)
 	}
 	return Skin([][]mgl64.Vec3{
@@ -133,8 +133,8 @@ func rounded(corners []mgl64.Vec3, reach float64) []mgl64.Vec3 {
 		back, on := a.Sub(p), b.Sub(p)
 		ra, rb := min(reach, 0.49*back.Len()), min(reach, 0.49*on.Len())
 		from, to := p.Add(back.Normalize().Mul(ra)), p.Add(on.Normalize().Mul(rb))
-		for k := range 6 {
-			t := float64(k) / 5
+		for k := range 5 {
+			t := float64(k) / 4
 			q := from.Mul((1 - t) * (1 - t)).Add(p.Mul(2 * t * (1 - t))).Add(to.Mul(t * t))
 			path = append(path, q)
 		}
