@@ -26,9 +26,9 @@ func bearingParts(d *dims, i int) []piece {
 	like := piece{kind: BearingKind, index: i, body: boreBody}
 	w := shop{edge: 40}
 	c := 0.12 * r
-	w.put(bearingMix, solid.Cutaway([]solid.Turned{{X: a, R: r}, {X: e, R: r}, {X: e, R: liningOver * r}, {X: a, R: liningOver * r}}, windowFrom, windowTo, 22, 42))
+	w.put(bearingMix, solid.Cutaway([]solid.Turned{{X: a, R: r}, {X: e, R: r}, {X: e, R: liningOver * r}, {X: a, R: liningOver * r}}, windowFrom, windowTo, 20, max(40, b.LengthMM/3)))
 	w.put(bronze, solid.Cutaway([]solid.Turned{{X: a + 1, R: liningOver * r}, {X: e - 1, R: liningOver * r}, {X: e - 1, R: barrelOver*r - c},
-		{X: e - 1 - c, R: barrelOver * r}, {X: a + 1 + c, R: barrelOver * r}, {X: a + 1, R: barrelOver*r - c}}, windowFrom, windowTo, 22, 42))
+		{X: e - 1 - c, R: barrelOver * r}, {X: a + 1 + c, R: barrelOver * r}, {X: a + 1, R: barrelOver*r - c}}, windowFrom, windowTo, 20, max(40, b.LengthMM/3)))
 	out := w.pieces(like, render.Identity)
 	return append(out, carrierParts(d, i)...)
 }
@@ -55,7 +55,7 @@ func carrierParts(d *dims, i int) []piece {
 	if sign > 0 {
 		rake = 0.12 * b.LengthMM // struts stand a little raked
 	}
-	n := max(3, int(math.Abs(top)/45))
+	n := max(3, int(math.Abs(top)/70))
 	rings := make([][]mgl64.Vec3, n+1)
 	for k := range rings {
 		t := float64(k) / float64(n)
@@ -85,7 +85,7 @@ func carrierParts(d *dims, i int) []piece {
 	}
 	palm.put(paint, solid.Skin([][]mgl64.Vec3{at(0, 0), at(0.2*r, 0), at(0.3*r, 0.12*r)}, solid.Capped, 28))
 	for _, x := range [...]float64{-0.62, 0.62} {
-		for _, y := range [...]float64{-0.55, 0.55} {
+		for _, y := range [...]float64{-0.5, 0.5} {
 			p := foot.Add(ahead.Mul(x * long)).Add(mgl64.Vec3{0, y * wide, 0}).Add(up.Mul(-sign * 0.28 * r))
 			palm.put(stainless, palm.bolt(p, p.Sub(up.Mul(sign)), 0.45*r))
 		}

@@ -77,7 +77,7 @@ func bedParts(d *dims) []piece {
 // rail runs from x0 to x1 in E, flat on top, its foot on the bottom.
 func (d *dims) rail(x0, x1, y, half float64) *solid.Solid {
 	top := d.bedTop()
-	n := max(8, int((x1-x0)/32))
+	n := max(8, int((x1-x0)/50))
 	rings := make([][]mgl64.Vec3, n+1)
 	for i := range rings {
 		x := x0 + (x1-x0)*float64(i)/float64(n)
@@ -93,17 +93,17 @@ func (d *dims) rail(x0, x1, y, half float64) *solid.Solid {
 		at := func(y, z float64) mgl64.Vec3 { return d.fromE.Apply(mgl64.Vec3{x, y, z}) }
 		const bevel = 6.0
 		ring := []mgl64.Vec3{at(y-half, top-bevel), at(y-half+bevel, top)}
-		for k := 1; k < 4; k++ {
-			ring = append(ring, at(y+(half-bevel)*(float64(k)/2-1), top))
+		for k := 1; k < 2; k++ {
+			ring = append(ring, at(y+(half-bevel)*(float64(k)-1), top))
 		}
 		ring = append(ring, at(y+half-bevel, top), at(y+half, top-bevel))
 		a, b := foot(y+half*1.15), foot(y-half*1.15)
-		for k := 1; k <= 3; k++ {
-			ring = append(ring, at(y+half, top-bevel).Add(a.Sub(at(y+half, top-bevel)).Mul(float64(k)/3)))
+		for k := 1; k <= 2; k++ {
+			ring = append(ring, at(y+half, top-bevel).Add(a.Sub(at(y+half, top-bevel)).Mul(float64(k)/2)))
 		}
 		ring = append(ring, a.Add(b).Mul(0.5))
-		for k := 3; k >= 1; k-- {
-			ring = append(ring, at(y-half, top-bevel).Add(b.Sub(at(y-half, top-bevel)).Mul(float64(k)/3)))
+		for k := 2; k >= 1; k-- {
+			ring = append(ring, at(y-half, top-bevel).Add(b.Sub(at(y-half, top-bevel)).Mul(float64(k)/2)))
 		}
 		rings[i] = ring
 	}

@@ -30,17 +30,19 @@ func (w *mountShop) bracket() {
 	w.put(darkSteel,
 		w.footPlate(inner, tip, low, high, half),
 		w.block3(w.x-half, w.x+half, min(inner, inner-out*wall*2), max(inner, inner-out*wall*2), bottom, top, 1, 0.5*s, 1.5),
-		w.round(18, solid.Turned{X: t.nutTop, R: 0.5 * s}, solid.Turned{X: t.nutTop, R: 1.1 * s}, solid.Turned{X: low + 0.5, R: 1.1 * s}, solid.Turned{X: low + 0.5, R: 0.5 * s}),
-		w.round(18, solid.Turned{X: high - 0.5, R: 0.5 * s}, solid.Turned{X: high - 0.5, R: 1.1 * s}, solid.Turned{X: t.jamLow, R: 1.1 * s}, solid.Turned{X: t.jamLow, R: 0.5 * s}))
+		w.round(14, solid.Turned{X: t.nutTop, R: 0.5 * s}, solid.Turned{X: t.nutTop, R: 1.1 * s}, solid.Turned{X: low + 0.5, R: 1.1 * s}, solid.Turned{X: low + 0.5, R: 0.5 * s}),
+		w.round(14, solid.Turned{X: high - 0.5, R: 0.5 * s}, solid.Turned{X: high - 0.5, R: 1.1 * s}, solid.Turned{X: t.jamLow, R: 1.1 * s}, solid.Turned{X: t.jamLow, R: 0.5 * s}))
 	reach := w.y - out*1.5*s
 	for _, side := range [...]float64{-1, 1} {
 		x := w.x + side*(half-0.35*s)
 		w.put(darkSteel, solid.Wedge([]mgl64.Vec3{
 			vec(x, inner-out*2, high-1), vec(x, reach, high-1), vec(x, reach, high+0.5*s), vec(x, inner-out*2, top-0.6*s)}, vec(0.6*s, 0, 0)))
-		for _, z := range [...]float64{top - 0.9*s, high + 1.3*s} {
-			bx := w.x + side*(half-1.35*s)
-			w.put(stainless, w.bolt(vec(bx, inner, z), vec(bx, inner+out, z), 0.62*s))
+		z := top - 0.9*s
+		if side > 0 {
+			z = high + 1.4*s
 		}
+		bx := w.x + side*(half-1.35*s)
+		w.put(stainless, w.bolt(vec(bx, inner, z), vec(bx, inner+out, z), 0.62*s))
 	}
 	w.take(engineBody, MountKind)
 }

@@ -83,7 +83,7 @@ func (w *shop) block3(x0, x1, y0, y1, z0, z1 float64, axis int, round, bevel flo
 // pulley is a grooved wheel facing the front, about (y, z).
 func (w *works) pulley(y, z, radius float64) {
 	x := w.block + 48
-	w.put(darkSteel, w.turned(vec(x-14, y, z), vec(x, y, z), 24,
+	w.put(darkSteel, w.turned(vec(x-14, y, z), vec(x, y, z), 20,
 		solid.Turned{X: 0, R: 0.3 * radius}, solid.Turned{X: 0, R: radius}, solid.Turned{X: 3, R: radius}, solid.Turned{X: 9, R: radius - 9},
 		solid.Turned{X: 15, R: radius - 9}, solid.Turned{X: 21, R: radius}, solid.Turned{X: 24, R: radius}, solid.Turned{X: 24, R: 0.72 * radius},
 		solid.Turned{X: 15, R: 0.62 * radius}, solid.Turned{X: 15, R: 0.34 * radius}, solid.Turned{X: 26, R: 0.3 * radius}))

@@ -30,7 +30,7 @@ func (w *works) dieselBlock(small bool) {
 	for i := range w.cyl {
 		// Core plugs in pressed-in rings, and a rib between cylinders.
 		x := w.at(i)
-		w.put(coverCast, w.turned(vec(x, 97, 128), vec(x, 103, 128), 16, solid.Turned{X: 0, R: 12}, solid.Turned{X: 0, R: 21}, solid.Turned{X: 3, R: 20}, solid.Turned{X: 2, R: 12}))
+		w.put(coverCast, w.turned(vec(x, 97, 128), vec(x, 103, 128), 12, solid.Turned{X: 0, R: 21}, solid.Turned{X: 4, R: 19}))
 		if i > 0 {
 			m := (w.at(i) + w.at(i-1)) / 2
 			w.put(casting, w.block3(m-6, m+6, -104, 104, 50, 200, 2, 3, 2))

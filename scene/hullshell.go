@@ -28,12 +28,12 @@ func (d *dims) sideHeight() float64 { return 230 * math.Max(d.size, 0.7) }
 func (d *dims) across() [][2]float64 {
 	b := d.bottom.halfBeam
 	out := [][2]float64{}
-	const n = 12
+	const n = 10
 	port := d.portEdge()
 	for i := range n + 1 {
 		out = append(out, [2]float64{port - (port+b)*float64(i)/n, 0})
 	}
-	const m = 3
+	const m = 2
 	for i := 1; i <= m; i++ {
 		t := float64(i) / m
 		out = append(out, [2]float64{-b - 60*math.Sqrt(t), d.sideHeight() * t})
@@ -50,7 +50,7 @@ func (d *dims) sectionPoint(h float64, p [2]float64) mgl64.Vec2 {
 func hullParts(d *dims) []piece {
 	aft, fore := d.shellEnds()
 	across := d.across()
-	rows := max(14, int((fore-aft)/150))
+	rows := max(14, int((fore-aft)/300))
 	grid := func(in float64) [][]mgl64.Vec3 {
 		g := make([][]mgl64.Vec3, rows+1)
 		for i := range g {
@@ -83,7 +83,7 @@ func waterParts(d *dims) []piece {
 	slab := func(h0, h1, y0, y1 float64) *solid.Solid {
 		grid := func(v float64) [][]mgl64.Vec3 {
 			var g [][]mgl64.Vec3
-			n, m := max(1, int((h1-h0)/220)), max(1, int((y1-y0)/220))
+			n, m := max(1, int((h1-h0)/300)), max(1, int((y1-y0)/300))
 			for i := range n + 1 {
 				h := h0 + (h1-h0)*float64(i)/float64(n)
 				var row []mgl64.Vec3

@@ -27,7 +27,7 @@ func logParts(d *dims) []piece {
 	w := shop{edge: 28}
 	neck := min(1.6*r, 0.3*g.LengthMM)
 	w.put(bronze,
-		solid.Cutaway([]solid.Turned{{X: a, R: r}, {X: b - neck, R: r}, {X: b - neck, R: r + wall}, {X: a + 2, R: r + wall}, {X: a, R: r + wall - 2}}, windowFrom, windowTo, 20, max(30, g.LengthMM/20)),
+		solid.Cutaway([]solid.Turned{{X: a, R: r}, {X: b - neck, R: r}, {X: b - neck, R: r + wall}, {X: a + 2, R: r + wall}, {X: a, R: r + wall - 2}}, windowFrom, windowTo, 18, max(34, g.LengthMM/14)),
 		solid.LatheLoop([]solid.Turned{{X: b - neck, R: r}, {X: b, R: r}, {X: b, R: r + wall - 1}, {X: b - 1, R: r + wall}, {X: b - neck, R: r + wall}}, 20, 40))
 	s := d.hull.StuffingBox
 	if s == nil {

@@ -85,13 +85,13 @@ func (w *mountShop) rubberFoot() {
 // thread is a stud with the hint of a thread: grooves at a coarse pitch.
 func (w *mountShop) thread(low, high float64) *solid.Solid {
 	r := w.t.stud / 2
-	step := max(3, 0.36*w.t.stud)
+	step := max(3, 0.5*w.t.stud)
 	profile := []solid.Turned{{X: low, R: 0.5 * r}, {X: low, R: r}}
 	for z := low + step; z < high-0.2*w.t.stud; z += step {
-		profile = append(profile, solid.Turned{X: z - 0.3*step, R: r}, solid.Turned{X: z, R: 0.9 * r})
+		profile = append(profile, solid.Turned{X: z - 0.5*step, R: r}, solid.Turned{X: z, R: 0.88 * r})
 	}
 	profile = append(profile, solid.Turned{X: high - 0.1*w.t.stud, R: r}, solid.Turned{X: high, R: 0.8 * r}, solid.Turned{X: high, R: 0.4 * r})
-	return w.round(8, profile...)
+	return w.round(12, profile...)
 }
 
 // rubberCone widens downward, its sides hollow as bonded rubber's are.
@@ -139,15 +139,15 @@ func (w *mountShop) solidFoot() {
 	l, b := 0.36*t.baseLong, 0.5*t.baseWide
 	w.put(darkSteel, w.block3(w.x-l*1.3, w.x+l*1.3, w.y-b*1.15, w.y+b*1.15, t.bed, t.baseTop, 2, 0.4*s, 2))
 	w.take(mountBase, MountKind)
-	for k := range 4 {
-		z := t.shimLow + t.shimHeight*float64(k)/4
+	for k := range 3 {
+		z := t.shimLow + t.shimHeight*float64(k)/3
 		grow := 0.05 * s * float64((k*2)%3)
-		w.put(platedNut, w.block3(w.x-l-grow, w.x+l+grow, w.y-b-grow, w.y+b+grow, z+0.02*t.shimHeight, z+0.23*t.shimHeight, 2, 0.2*s, 0))
+		w.put(platedNut, w.block3(w.x-l-grow, w.x+l+grow, w.y-b-grow, w.y+b+grow, z+0.02*t.shimHeight, z+0.31*t.shimHeight, 2, 0.2*s, 0))
 	}
 	w.take(mountShims, NutKind)
-	w.put(stainless, w.thread(t.baseTop-s, t.studTop))
+	w.put(stainless, w.round(14, solid.Turned{X: t.baseTop - s, R: 0.5 * s}, solid.Turned{X: t.jamLow + 1, R: 0.5 * s}), w.thread(t.jamLow, t.studTop))
 	w.take(fixed, MountKind)
-	w.put(stainless, w.round(18, solid.Turned{X: t.jamLow - t.washer, R: 0.5 * s}, solid.Turned{X: t.jamLow - t.washer, R: 1.05 * s}, solid.Turned{X: t.jamLow, R: 1.02 * s}, solid.Turned{X: t.jamLow, R: 0.5 * s}),
+	w.put(stainless, w.round(14, solid.Turned{X: t.jamLow - t.washer, R: 0.5 * s}, solid.Turned{X: t.jamLow - t.washer, R: 1.05 * s}, solid.Turned{X: t.jamLow, R: 1.02 * s}, solid.Turned{X: t.jamLow, R: 0.5 * s}),
 		w.nut(t.jamLow, t.jamLow+t.nut))
 	w.take(engineBody, NutKind)
 }

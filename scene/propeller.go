@@ -45,7 +45,7 @@ func propellerParts(d *dims) []piece {
 // blade stands upward from the hub: sections on cylinders, each turned to the
 // pitch.
 func blade(x, inner, outer, blades float64) *solid.Solid {
-	const rows = 9
+	const rows = 10
 	var rings [][]mgl64.Vec3
 	for k := range rows {
 		t := float64(k) / (rows - 1)
@@ -78,5 +78,5 @@ func blade(x, inner, outer, blades float64) *solid.Solid {
 		}
 		rings = append(rings, ring)
 	}
-	return solid.Skin(rings, solid.Capped, 40)
+	return solid.Skin(rings, solid.Capped, max(40, outer/5))
 }

@@ -21,7 +21,7 @@ func standParts(d *dims) []piece {
 	if fore-aft > 4500 {
 		at = append(at, (at[0]+at[1])/2)
 	}
-	w := shop{edge: 160}
+	w := shop{edge: 400}
 	for _, h := range at {
 		y := 0.78 * d.bottom.halfBeam
 		w.put(rubberMix, d.saddle(h, 38*s, y, -5, -22*s))
@@ -30,11 +30,11 @@ func standParts(d *dims) []piece {
 			y := side * 0.6 * d.bottom.halfBeam
 			top := d.bottom.at(h, y) - 100*s
 			w.put(timber,
-				d.world(w.block(vec(h-32*s, y-32*s, ground), vec(h+32*s, y+32*s, top), 2, 4, 2)),
+				d.world(w.block(vec(h-32*s, y-32*s, ground), vec(h+32*s, y+32*s, top), 2, 0, 0)),
 				d.world(w.block(vec(h-70*s, y-70*s, ground-20), vec(h+70*s, y+70*s, ground), 2, 4, 3)))
 		}
 		low := ground + 0.35*(d.bottom.keel(h)-110*s-ground)
-		w.put(timber, d.world(w.block(vec(h-20*s, -0.6*d.bottom.halfBeam, low-24*s), vec(h+20*s, 0.6*d.bottom.halfBeam, low+24*s), 1, 3, 1)))
+		w.put(timber, d.world(w.block(vec(h-20*s, -0.6*d.bottom.halfBeam, low-24*s), vec(h+20*s, 0.6*d.bottom.halfBeam, low+24*s), 1, 0, 0)))
 	}
 	out := w.pieces(piece{kind: StandKind, when: dryOnly}, render.Identity)
 	return out
@@ -42,7 +42,7 @@ func standParts(d *dims) []piece {
 
 // saddle is a beam athwart under the bottom, between two heights under it.
 func (d *dims) saddle(h, half, beam, high, low float64) *solid.Solid {
-	const n = 10
+	const n = 8
 	grid := func(v float64) [][]mgl64.Vec3 {
 		var g [][]mgl64.Vec3
 		for i := range n + 1 {

@@ -25,8 +25,8 @@ type Flange struct {
 // Points round the rim, a multiple of twelve, round the middle and a hole.
 const (
 	RimPoints    = 48
-	middlePoints = 32
-	holePoints   = 12
+	middlePoints = 28
+	holePoints   = 10
 )
 
 // Solid builds the flange. Where the holes leave no room it has none.
@@ -94,7 +94,7 @@ func (f Flange) side(s *Solid, x, inner, outer float64, holes bool) bool {
 		flat[i] = mgl64.Vec2{-p[1], p[2]}
 	}
 	rim := len(flat)
-	for _, p := range scatter(flat[:RimPoints], outer/5) {
+	for _, p := range scatter(flat[:RimPoints], outer/3) {
 		if offHoles(flat[:rim], rims, p) > outer/14 && between(flat, rims, p) {
 			flat = append(flat, p)
 			points = append(points, mgl64.Vec3{x, -p[0], p[1]})

@@ -51,9 +51,15 @@ func (b Block) Solid() *Solid {
 // Turned is one corner of the profile of a turned part.
 type Turned struct{ X, R float64 }
 
-// Lathe turns a profile about the x axis. The profile begins and ends on the
-// axis; ends off it are joined to it square.
+// Lathe turns a profile about the x axis. Its two ends are closed flat.
 func Lathe(profile []Turned, n int, edgeMM float64) *Solid {
+	// A flat end is the cap's to fill.
+	for len(profile) > 2 && profile[0].X == profile[1].X && profile[0].R < profile[1].R {
+		profile = profile[1:]
+	}
+	for k := len(profile); k > 2 && profile[k-1].X == profile[k-2].X && profile[k-1].R < profile[k-2].R; k-- {
+		profile = profile[:k-1]
+	}
 	rings := make([][]mgl64.Vec3, 0, len(profile))
 	for _, p := range profile {
 		rings = append(rings, Circle(p.R, n).Ring(mgl64.Vec3{p.X}, AxisY, AxisZ))
@@ -122,19 +128,23 @@ func Pipe(path []mgl64.Vec3, radius func(i int) float64, n int, edgeMM float64) 
 
 // Hose is a Pipe of one radius through rounded corners.
 func Hose(radius float64, n int, edgeMM float64, corners ...mgl64.Vec3) *Solid {
-	return Pipe(rounded(corners, 2.2*radius), func(int) float64 { return radius }, n, edgeMM)
+	steps := 4
+	if radius < 8 {
+		steps = 2
+	}
+	return Pipe(rounded(corners, 2.2*radius, steps), func(int) float64 { return radius }, n, edgeMM)
 }
 
 // rounded replaces each inner corner by an arc-like curve.
-func rounded(corners []mgl64.Vec3, reach float64) []mgl64.Vec3 {
+func rounded(corners []mgl64.Vec3, reach float64, steps int) []mgl64.Vec3 {
 	path := []mgl64.Vec3{corners[0]}
 	for i := 1; i+1 < len(corners); i++ {
 		a, p, b := corners[i-1], corners[i], corners[i+1]
 		back, on := a.Sub(p), b.Sub(p)
 		ra, rb := min(reach, 0.49*back.Len()), min(reach, 0.49*on.Len())
 		from, to := p.Add(back.Normalize().Mul(ra)), p.Add(on.Normalize().Mul(rb))
-		for k := range 5 {
-			t := float64(k) / 4
+		for k := range steps + 1 {
+			t := float64(k) / float64(steps)
 			q := from.Mul((1 - t) * (1 - t)).Add(p.Mul(2 * t * (1 - t))).Add(to.Mul(t * t))
 			path = append(path, q)
 		}
