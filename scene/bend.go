@@ -76,6 +76,22 @@ func (m *Model) bendRubber(p *piece, v *Movement, n float64) {
 	renewNormals(p)
 }
 
+// drawThread draws the stud out between its collar and the nut, so that a lift
+// is seen as more stud under the nut. Above the nut it goes with the engine.
+func (m *Model) drawThread(p *piece, v *Movement, n float64) {
+	d := m.dims
+	t := &d.mounts[p.index]
+	along := d.alongStud()
+	down := along.Mul(-n * v.LiftMM[p.index])
+	foot := t.rubberLowS.Dot(along) + t.hatTop - t.baseTop
+	free := t.nutTop - t.nut - t.hatTop
+	for i, x := range p.rest {
+		h := min(max((x.Dot(along)-foot)/free, 0), 1)
+		p.mesh.Positions[i] = single(m.posed.engine.Apply(x).Add(down.Mul(1 - h)))
+	}
+	renewNormals(p)
+}
+
 // openBore widens a bearing's bore by N times half its clearance and moves it
 // by N times its offset.
 func (m *Model) openBore(p *piece, n float64) {

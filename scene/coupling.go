@@ -56,9 +56,6 @@ func couplingParts(d *dims) []piece {
 		inside = []solid.Turned{{X: 0, R: pilot * 1.006}, {X: 1.2 * deep, R: pilot * 1.006}, {X: 1.2 * deep, R: 0.5 * pilot}, {X: 1.2 * deep}}
 		proud = []solid.Turned{{X: 0, R: pilot}, {X: 0.7 * deep, R: pilot}, {X: deep, R: pilot - 0.3*deep}, {X: deep, R: 0.5 * pilot}, {X: deep}}
 	}
-	engine := solid.Flange{Radius: r, Front: -thick, Back: 0, Holes: c.Bolts.Count, HoleRadius: b.hole, HoleCircle: b.circle,
-		FrontMiddle: []solid.Turned{{X: -thick, R: hub * 1.05}, {X: -2.6 * thick, R: hub}, {X: -2.6 * thick, R: hub * 0.5}, {X: -2.6 * thick}}}
-	_ = engine
 	fore := solid.Flange{Radius: r, Front: 0, Back: -thick, Holes: c.Bolts.Count, HoleRadius: b.hole, HoleCircle: b.circle,
 		FrontMiddle: mirrored(inside), BackBevel: 0.06 * r,
 		BackMiddle: []solid.Turned{{X: -thick, R: 1.05 * hub}, {X: -2.6 * thick, R: hub}, {X: -2.6 * thick, R: 0.5 * hub}, {X: -2.6 * thick}}}
@@ -66,10 +63,33 @@ func couplingParts(d *dims) []piece {
 	aft := solid.Flange{Radius: r, Front: 0, Back: -thick, Holes: c.Bolts.Count, HoleRadius: b.hole, HoleCircle: b.circle,
 		FrontMiddle: proud, BackBevel: 0.06 * r,
 		BackMiddle: []solid.Turned{{X: -thick, R: 1.08 * hub}, {X: -thick - 4, R: hub}, {X: -length + 2, R: hub}, {X: -length, R: hub - 2}, {X: -length, R: 0.4 * hub}, {X: -length}}}
-	return []piece{
+	return append([]piece{
 		{kind: CouplingKind, body: engineBody, paint: machined, solid: fore.Solid().Placed(mirrorX)},
 		{kind: CouplingKind, index: 1, body: couplingBody, paint: machinedB, solid: aft.Solid()},
+	}, couplingFastenings(d, b)...)
+}
+
+// couplingFastenings are the bolts, which are in only while bolted, and what
+// holds the half on the shaft: key and set screws.
+func couplingFastenings(d *dims, b bolting) []piece {
+	w := shop{edge: 30}
+	n, t := d.hull.Coupling.Bolts.Count, d.flangeThick
+	for i := range n {
+		sin, cos := math.Sincos((float64(i) + 0.5) * 2 * math.Pi / float64(n))
+		y, z := -b.circle*sin, b.circle*cos
+		w.put(stainless,
+			w.rod(vec(-t, y, z), vec(t+0.9*b.diameter, y, z), 0.48*b.diameter, 12),
+			w.bolt(vec(-t, y, z), vec(-t-1, y, z), b.diameter))
+		w.put(platedNut, w.bolt(vec(t, y, z), vec(t+1, y, z), b.diameter))
 	}
+	out := w.pieces(piece{kind: CouplingKind, index: 1, body: couplingBody, when: boltedIn}, render.Identity)
+	k := shop{edge: 30}
+	hub, r, l := hubRadius(d), d.hull.Shaft.DiameterMM/2, d.hull.Coupling.ShaftHalfLengthMM
+	k.put(darkSteel, k.block3(-l-0.35*r, -l+4, -0.26*r, 0.26*r, 0.8*r, 1.22*r, 0, 1, 0.5))
+	for _, x := range [...]float64{-l + 0.3*(l-t), -l + 0.68*(l-t)} {
+		k.put(stainless, k.rod(vec(x, 0.94*hub, 0), vec(x, hub+0.3*r, 0), 0.22*r, 10), k.bolt(vec(x, hub+0.1*r, 0), vec(x, hub+r, 0), 0.36*r))
+	}
+	return append(out, k.pieces(piece{kind: CouplingKind, index: 1, body: couplingBody}, render.Identity)...)
 }
 
 // mirrorX turns a flange that looks forward into one that looks aft.

@@ -31,6 +31,7 @@
 //	base       (0, s, 0): a mount's lower plate with its slide
 //	stud       engine's, less the lift along the stud
 //	nut        engine's, and truly turned on the stud: a flat turned is seen
+//	thread     from stud to nut, point by point: its free length grows by the lift
 //	rubber     from base to stud, point by point
 //	hose       from log to stuffing box, point by point
 //	bore       outward by half the bearing's clearance: a wall the shaft has
@@ -42,7 +43,8 @@
 //
 // The log is the exception: it stands at its true size at every N, for its
 // room is of the order of a centimetre and N times that would fill the boat.
-// Whether the shaft touches it is told by a mark and in words.
+// It turns to glass where the shaft is drawn outside it. Whether the shaft
+// touches it is told by a mark and in words.
 //
 // # What the pictures leave out
 //

@@ -46,19 +46,28 @@ func shaftMap(s Section, x0, axialMM, n float64) render.Affine {
 	}
 }
 
-// couplingMap is the shaft half's: on the front end, and crooked by the
-// run-out. Its face's low side opens the gap: at clock angle t, with z = r cos
-// t and y = -r sin t, it stands back by (C z - S y) / r.
+// couplingMap is the shaft half's. Its place is the front end's; its face is laid
+// so that the drawn gap is N times the gap of the answer, exactly: the face's
+// two tilts are the shaft's own and what run-out adds, to first order, and make
+// up for the second order by which a face's points move across it. With u_x the
+// engine face's travel at (y, z),
+//
+//	u_x - (p - y Y' - z Z') = G0 + (C z - S y) / r.
 func (m *Model) couplingMap(v *Movement, n float64) render.Affine {
-	a := shaftMap(v.section(m, 0), 0, v.AxialMM, n)
+	s := v.section(m, 0)
 	r := m.dims.faceRadius
-	c, s := n*v.RunOutMM[0]/r, n*v.RunOutMM[1]/r
-	a[1] += s
-	a[2] -= c
-	// The whole half turns with its face.
-	a[4] -= s
-	a[8] += c
-	return a
+	if v.Gap.Known {
+		engine := engineMap(v.TranslationMM, v.RotationRad, 1)
+		s.DY, s.DZ = -v.Gap.SinMM/r-engine[1], v.Gap.CosMM/r-engine[2]
+	} else {
+		s.DY, s.DZ = s.DY-v.RunOutMM[1]/r, s.DZ+v.RunOutMM[0]/r
+	}
+	return shaftMap(s, 0, v.AxialMM, n)
+}
+
+// halfMap is couplingMap, drawn back while the shaft hangs.
+func (m *Model) halfMap(v *Movement, n float64) render.Affine {
+	return render.Translation(mgl64.Vec3{-m.apartMM(v)}).Mul(m.couplingMap(v, n))
 }
 
 // apartMM is how far the shaft is drawn back while it hangs, out of the pilot:
@@ -68,6 +77,23 @@ func (m *Model) apartMM(v *Movement) float64 {
 		return 0
 	}
 	return pilotHeight(m.dims) + 0.12*m.dims.faceRadius
+}
+
+// glassAlpha is how the log shows while the shaft is drawn outside it.
+const glassAlpha = 96
+
+// outOfLog reports whether the shaft as drawn leaves the log, whose room is not
+// exaggerated: the log then turns to glass, for it says nothing there.
+func (m *Model) outOfLog(v *Movement, n float64) bool {
+	g := &m.hull.Log
+	room := (g.BoreMM - m.hull.Shaft.DiameterMM) / 2
+	for _, end := range [...]float64{-0.5, 0.5} {
+		s := v.section(m, g.AtMM+end*g.LengthMM)
+		if n > 1 && math.Hypot(n*s.Y-g.OffsetMM[0], n*s.Z-g.OffsetMM[1]) > room {
+			return true
+		}
+	}
+	return false
 }
 
 // roomShare is how far things may be drawn from where they belong, over the

@@ -47,7 +47,7 @@ func (m *Model) focus(name string) ([]mgl64.Vec3, View) {
 	d := m.dims
 	switch name {
 	case ViewWhole:
-		return m.corners(func(p *piece) bool { return p.when == always }), View{YawRad: 62 * degree, PitchRad: 20 * degree}
+		return append(m.corners(func(p *piece) bool { return p.when == always }), m.marks.compass[:]...), View{YawRad: 62 * degree, PitchRad: 20 * degree}
 	case ViewEngine:
 		keep := func(p *piece) bool {
 			return p.kind == EngineKind || p.kind == GearboxKind || p.kind == MountKind || p.kind == NutKind

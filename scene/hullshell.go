@@ -74,8 +74,8 @@ func (d *dims) waterLevel() float64 {
 	return max(d.bottom.at(d.bottom.h0, d.bottom.halfBeam)+0.45*d.sideHeight(), prop.Dot(d.up)+0.6*d.hull.Propeller.DiameterMM)
 }
 
-// waterParts is the surface outside the hull: to starboard, astern and beyond
-// the opened side.
+// waterParts is the surface outside the hull: to starboard and astern. The side
+// opened to port stays dry, or it would seem flooded.
 func waterParts(d *dims) []piece {
 	aft, fore := d.shellEnds()
 	b, v := d.bottom.halfBeam, d.waterLevel()
@@ -98,6 +98,5 @@ func waterParts(d *dims) []piece {
 	}
 	return []piece{{kind: HullKind, paint: water, when: wetOnly, solid: solid.Join(
 		slab(aft, fore, -b-70-far, -b-68),
-		slab(aft-far, aft, -b-64-far, b+far*0.4),
-		slab(aft, fore, b+4, b+far*0.4))}}
+		slab(aft-far, aft, -b-70-far, d.portEdge()))}}
 }

@@ -29,19 +29,19 @@ const Log = -1
 
 // ink are the marks' colours for light and dark pictures.
 type ink struct {
-	text, plate, soft, line, handle, ring, active, touch color.NRGBA
+	text, plate, faint, soft, line, handle, ring, active, touch, gauged color.NRGBA
 }
 
 var (
 	dayInk = ink{
-		text: color.NRGBA{24, 30, 38, 255}, plate: color.NRGBA{250, 251, 252, 225}, soft: color.NRGBA{70, 80, 92, 255},
+		text: color.NRGBA{24, 30, 38, 255}, plate: color.NRGBA{250, 251, 252, 225}, faint: color.NRGBA{244, 246, 248, 150}, soft: color.NRGBA{60, 70, 82, 255},
 		line: color.NRGBA{40, 52, 66, 220}, handle: color.NRGBA{32, 74, 120, 255}, ring: color.NRGBA{255, 255, 255, 255},
-		active: color.NRGBA{196, 92, 0, 255}, touch: color.NRGBA{170, 70, 0, 255},
+		active: color.NRGBA{196, 92, 0, 255}, touch: color.NRGBA{170, 70, 0, 255}, gauged: color.NRGBA{96, 62, 130, 255},
 	}
 	nightInk = ink{
-		text: color.NRGBA{232, 236, 240, 255}, plate: color.NRGBA{30, 35, 41, 225}, soft: color.NRGBA{168, 178, 190, 255},
+		text: color.NRGBA{232, 236, 240, 255}, plate: color.NRGBA{30, 35, 41, 225}, faint: color.NRGBA{26, 30, 36, 150}, soft: color.NRGBA{178, 188, 200, 255},
 		line: color.NRGBA{200, 212, 224, 220}, handle: color.NRGBA{120, 176, 230, 255}, ring: color.NRGBA{16, 20, 26, 255},
-		active: color.NRGBA{255, 160, 64, 255}, touch: color.NRGBA{255, 160, 64, 255},
+		active: color.NRGBA{255, 160, 64, 255}, touch: color.NRGBA{255, 160, 64, 255}, gauged: color.NRGBA{196, 166, 232, 255},
 	}
 )
 
@@ -49,21 +49,25 @@ var (
 type marks struct {
 	trueLine []mgl64.Vec3
 	compass  [4]mgl64.Vec3 // port, starboard, fore, aft
+	outline  outlines
 }
 
 // prepare places the marks that never move.
 func (k *marks) prepare(m *Model) {
 	d := m.dims
 	k.trueLine = []mgl64.Vec3{{0.8 * d.faceRadius}, {-m.hull.Shaft.LengthMM - 60}}
-	wide := d.bedHalfWidth()
-	x := m.hull.Engine.CentreOfMassMM[0]
-	z := d.bedTop()
-	k.compass = [4]mgl64.Vec3{
-		d.fromE.Apply(mgl64.Vec3{x, wide + 150, z}), d.fromE.Apply(mgl64.Vec3{x, -wide - 150, z}),
-		{}, {-m.hull.Shaft.LengthMM - 260, 0, 0},
+	wide := d.bottom.halfBeam
+	level := d.fromE.Apply(mgl64.Vec3{0, 0, d.bedTop()}).Dot(d.up)
+	aft, fore := mgl64.Vec3{-m.hull.Shaft.LengthMM - 0.06*m.hull.Shaft.LengthMM - 60}, d.fromE.Apply(mgl64.Vec3{d.foreEnd() + 150})
+	beside := mgl64.Vec3{-0.16 * m.hull.Shaft.LengthMM}.Dot(d.ahead)
+	if d.backward {
+		// Abaft the engine, which stands over the shaft.
+		beside = d.fromE.Apply(mgl64.Vec3{d.boxEnd - d.engineLength - 200}).Dot(d.ahead)
 	}
-	fore := d.fromE.Apply(mgl64.Vec3{d.foreEnd() + 180, 0, z + 60})
-	k.compass[2] = fore
+	k.compass = [4]mgl64.Vec3{
+		d.toS(beside, wide, level), d.toS(beside, -wide, level),
+		d.toS(fore.Dot(d.ahead), 0, level+0.3*wide), aft,
+	}
 }
 
 // mark fills the overlay, over its old memory.
@@ -74,8 +78,9 @@ func (m *Model) mark(s *State, v *Movement, n float64, o *render.Overlay) {
 		c = &nightInk
 	}
 	if s.Show&ShowTrueLine != 0 {
-		o.Lines = append(o.Lines, render.Line{Points: m.marks.trueLine, Width: 1.4, Dash: 9, Gap: 6, Colour: c.line, Behind: render.FaintBehind})
+		o.Lines = append(o.Lines, render.Line{Points: m.marks.trueLine, Width: 1.4, Dash: 9, Gap: 6, Colour: c.line, Behind: render.HideBehind})
 	}
+	m.markGauged(s, n, c.gauged, o)
 	if s.Show&ShowDirections != 0 {
 		m.markDirections(s, c, o)
 	}
@@ -97,7 +102,7 @@ func (m *Model) markDirections(s *State, c *ink, o *render.Overlay) {
 	}
 	for i, text := range [...]string{w.Port, w.Starboard, w.Fore, w.Aft} {
 		o.Labels = append(o.Labels, render.Label{At: m.marks.compass[i], Text: text, Font: s.Font,
-			Pivot: [2]float32{0.5, 0.5}, Colour: c.soft, Behind: render.FaintBehind})
+			Pivot: [2]float32{0.5, 0.5}, Colour: c.soft, Plate: c.faint, Behind: render.FaintBehind})
 	}
 }
 

@@ -21,6 +21,7 @@ type Model struct {
 	low      mgl64.Vec3
 	high     mgl64.Vec3
 	marks    marks
+	ghosts   []ghostPiece
 	posed    posed
 }
 
@@ -40,8 +41,9 @@ const (
 	mountNut
 	mountRubber // bent
 	mountShims
-	boreBody // bent by the exaggeration alone
-	legBody  // a strut's leg, pushed back by its bore
+	mountThread // bent
+	boreBody    // bent by the exaggeration alone
+	legBody     // a strut's leg, pushed back by its bore
 )
 
 // piece is one mesh of the model.
@@ -107,7 +109,7 @@ func (m *Model) finish() {
 		p := &m.pieces[i]
 		p.mesh = p.solid.Mesh()
 		switch p.body {
-		case shaftBody, hoseBody, mountRubber, boreBody:
+		case shaftBody, hoseBody, mountRubber, mountThread, boreBody:
 			p.rest = make([]mgl64.Vec3, len(p.mesh.Positions))
 			p.face = make([]mgl64.Vec3, len(p.mesh.Positions))
 			for k := range p.rest {
@@ -121,6 +123,7 @@ func (m *Model) finish() {
 	}
 	m.low, m.high = inside.Bounds()
 	m.placeStations()
+	m.raiseGhosts()
 	m.marks.prepare(m)
 }
 

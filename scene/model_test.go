@@ -25,7 +25,7 @@ func builtIn(t testing.TB, name string) hulls.Hull {
 
 // leastShape is the height of a triangle over its longest side under which it
 // counts as a sliver.
-const leastShape = 1.0 / 60
+const leastShape = 1.0 / 75
 
 // mostTriangles is what the renderer is to draw in time.
 const mostTriangles = 48000

@@ -73,8 +73,9 @@ func (w *mountShop) rubberFoot() {
 		solid.Turned{X: t.hatLow + 0.28*s, R: 1.86 * s}, solid.Turned{X: t.hatLow + 0.4*s, R: 1.4 * s}, solid.Turned{X: t.hatLow + 0.42*s, R: 0.5 * s}))
 	w.put(stainless, w.round(16,
 		solid.Turned{X: t.hatLow, R: 0.4 * s}, solid.Turned{X: t.hatLow + 0.3*s, R: 0.86 * s}, solid.Turned{X: t.hatTop - 0.08*s, R: 0.86 * s}, solid.Turned{X: t.hatTop, R: 0.78 * s}, solid.Turned{X: t.hatTop, R: 0.3 * s}))
-	w.put(stainless, w.thread(t.hatTop-1, t.studTop))
 	w.take(mountStud, MountKind)
+	w.put(stainless, w.thread(t.hatTop-1, t.studTop))
+	w.take(mountThread, MountKind)
 	w.put(platedNut, w.nut(t.nutTop-t.nut, t.nutTop))
 	w.put(nutMark, w.stripe(t.nutTop-t.nut, t.nutTop))
 	w.take(mountNut, NutKind)

@@ -67,14 +67,15 @@ func (m *Model) Pose(s *State, out *render.Scene) {
 	v := m.movement(s.Now)
 	m.posed.n, m.posed.now = n, v
 	m.posed.engine = engineMap(v.TranslationMM, v.RotationRad, n)
-	m.posed.half = render.Translation(mgl64.Vec3{-m.apartMM(v)}).Mul(m.couplingMap(v, n))
-	if len(out.Parts) != len(m.pieces) {
-		out.Parts = make([]render.Part, len(m.pieces))
+	m.posed.half = m.halfMap(v, n)
+	if total := len(m.pieces) + len(m.ghosts); len(out.Parts) != total {
+		out.Parts = make([]render.Part, total)
 	}
 	for i := range m.pieces {
 		m.part(&m.pieces[i], v, n, s, &out.Parts[i])
 	}
 	m.posed.boreN = n
+	m.ghostParts(s, n, out.Parts[len(m.pieces):])
 	m.surroundings(s, out)
 	m.placeHandles(v, n)
 	m.mark(s, v, n, &out.Overlay)
@@ -82,7 +83,7 @@ func (m *Model) Pose(s *State, out *render.Scene) {
 
 // movement is what is to be shown, or the drawn state.
 func (m *Model) movement(v *Movement) *Movement {
-	if v != nil && len(v.Shaft) == len(m.stations) && len(v.LiftMM) == len(m.hull.Mounts) {
+	if m.shown(v) {
 		return v
 	}
 	d := &m.posed.drawn
@@ -104,6 +105,9 @@ func (m *Model) part(p *piece, v *Movement, n float64, s *State, out *render.Par
 	if p.paint == water {
 		out.Shell = 1
 	}
+	if p.kind == LogKind && m.outOfLog(v, n) {
+		out.Colour.A, out.Shell = glassAlpha, 1
+	}
 	if out.Hidden {
 		return
 	}
@@ -115,6 +119,8 @@ func (m *Model) part(p *piece, v *Movement, n float64, s *State, out *render.Par
 		m.bendHose(p, v, n)
 	case mountRubber:
 		m.bendRubber(p, v, n)
+	case mountThread:
+		m.drawThread(p, v, n)
 	case boreBody:
 		if m.posed.boreN != n {
 			m.openBore(p, n)

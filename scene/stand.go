@@ -22,31 +22,39 @@ func standParts(d *dims) []piece {
 		at = append(at, (at[0]+at[1])/2)
 	}
 	w := shop{edge: 400}
+	beam := d.bottom.halfBeam
 	for _, h := range at {
-		y := 0.78 * d.bottom.halfBeam
-		w.put(rubberMix, d.saddle(h, 38*s, y, -5, -22*s))
-		w.put(timber, d.saddle(h, 34*s, y, -22*s, -110*s))
-		for _, side := range [...]float64{-1, 1} {
-			y := side * 0.6 * d.bottom.halfBeam
+		// Where the shaft is out of the boat the frame is cut open to port, as
+		// the hull is, to leave the shaft in sight.
+		port, sides := 0.78*beam, []float64{-1, 1}
+		if h < d.bottom.h0 {
+			port, sides = -0.1*beam, sides[:1]
+		}
+		w.put(rubberMix, d.saddle(h, 38*s, -0.78*beam, port, -5, -22*s))
+		w.put(timber, d.saddle(h, 34*s, -0.78*beam, port, -22*s, -110*s))
+		for _, side := range sides {
+			y := side * 0.6 * beam
 			top := d.bottom.at(h, y) - 100*s
 			w.put(timber,
 				d.world(w.block(vec(h-32*s, y-32*s, ground), vec(h+32*s, y+32*s, top), 2, 0, 0)),
-				d.world(w.block(vec(h-70*s, y-70*s, ground-20), vec(h+70*s, y+70*s, ground), 2, 4, 3)))
+				d.world(w.block(vec(h-70*s, y-70*s, ground-20), vec(h+70*s, y+70*s, ground), 2, 0, 3)))
 		}
-		low := ground + 0.35*(d.bottom.keel(h)-110*s-ground)
-		w.put(timber, d.world(w.block(vec(h-20*s, -0.6*d.bottom.halfBeam, low-24*s), vec(h+20*s, 0.6*d.bottom.halfBeam, low+24*s), 1, 0, 0)))
+		if len(sides) > 1 {
+			low := ground + 0.35*(d.bottom.keel(h)-110*s-ground)
+			w.put(timber, d.world(w.block(vec(h-20*s, -0.6*beam, low-24*s), vec(h+20*s, 0.6*beam, low+24*s), 1, 0, 0)))
+		}
 	}
 	out := w.pieces(piece{kind: StandKind, when: dryOnly}, render.Identity)
 	return out
 }
 
 // saddle is a beam athwart under the bottom, between two heights under it.
-func (d *dims) saddle(h, half, beam, high, low float64) *solid.Solid {
+func (d *dims) saddle(h, half, from, to, high, low float64) *solid.Solid {
 	const n = 8
 	grid := func(v float64) [][]mgl64.Vec3 {
 		var g [][]mgl64.Vec3
 		for i := range n + 1 {
-			y := beam * (2*float64(i)/n - 1)
+			y := from + (to-from)*float64(i)/n
 			var row []mgl64.Vec3
 			for _, dh := range [...]float64{-half, 0, half} {
 				row = append(row, d.toS(h+dh, y, d.bottom.at(h+dh, y)+v))

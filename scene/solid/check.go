@@ -63,6 +63,11 @@ func (s *Solid) Fault(leastShape float64) string {
 	if n := w.Open(); n > 0 {
 		return fmt.Sprintf("%d of its edges do not run once each way: it is not closed", n)
 	}
+	for _, p := range w.Points {
+		if !(p.Len() < 1e9) {
+			return fmt.Sprintf("a point at %v", p)
+		}
+	}
 	for i, surface := range w.Surfaces() {
 		if v := surface.VolumeMM3(); !(v > 0) {
 			return fmt.Sprintf("surface %d has volume %g mm3: it is inside out", i, v)
@@ -72,7 +77,7 @@ func (s *Solid) Fault(leastShape float64) string {
 		a, b, c := w.Points[t[0]], w.Points[t[1]], w.Points[t[2]]
 		longest := max(b.Sub(a).Len(), c.Sub(b).Len(), a.Sub(c).Len())
 		height := b.Sub(a).Cross(c.Sub(a)).Len() / longest
-		if height < leastShape*longest {
+		if !(height >= leastShape*longest) {
 			return fmt.Sprintf("a sliver %.3g mm long and %.3g mm high at %.4g", longest, height, a)
 		}
 	}
