@@ -42,7 +42,7 @@ func (d *dims) foreEnd() float64 {
 }
 
 func bedParts(d *dims) []piece {
-	var parts []*solid.Solid
+	var out []piece
 	for _, side := range [...]float64{-1, 1} {
 		low, high, y, n := math.Inf(1), math.Inf(-1), 0.0, 0.0
 		half, reach := 0.0, 0.0
@@ -60,18 +60,18 @@ func bedParts(d *dims) []piece {
 		if n == 0 {
 			continue
 		}
-		parts = append(parts, d.rail(low-reach, high+reach, y/n, half))
+		out = append(out, piece{kind: BedKind, paint: moulded, solid: d.rail(low-reach, high+reach, y/n, half)})
 	}
 	top := d.bedTop()
 	w := shop{edge: 30}
 	for i := range d.mounts {
 		t, p := &d.mounts[i], d.hull.Mounts[i].AtMM
 		if t.bed > top+1 {
-			parts = append(parts, w.block(vec(p[0]-0.55*t.baseLong, p[1]-0.55*t.baseWide, top-1),
-				vec(p[0]+0.55*t.baseLong, p[1]+0.55*t.baseWide, t.bed), 2, 4, 1.5).Placed(d.fromE))
+			out = append(out, piece{kind: BedKind, paint: moulded, solid: w.block(vec(p[0]-0.55*t.baseLong, p[1]-0.55*t.baseWide, top-1),
+				vec(p[0]+0.55*t.baseLong, p[1]+0.55*t.baseWide, t.bed), 2, 4, 1.5).Placed(d.fromE)})
 		}
 	}
-	return []piece{{kind: BedKind, paint: moulded, solid: solid.Join(parts...)}}
+	return out
 }
 
 // rail runs from x0 to x1 in E, flat on top, its foot on the bottom.

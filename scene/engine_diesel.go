@@ -97,10 +97,14 @@ func (w *works) dieselExhaust(small bool) {
 	w.put(blackened, w.hose(46, 16, vec(-132, -143, 242), vec(-148, -143, 178), vec(-190, -143, 70)))
 	w.put(stainless, w.rod(vec(-139, -143, 214), vec(-143, -143, 198), 49, 18))
 	w.put(blackened, w.hose(11, 8, vec(-30, -143, 372), vec(0, -190, 330), vec(60, -196, 330)))
-	a, b := 60.0, min(w.block-20, 470)
 	if small {
-		b = w.block - 40
+		// Its header tank is one casting with the manifold.
+		w.put(coverCast, w.block3(w.block-150, w.block-24, -186, -100, 250, 372, 2, 34, 12))
+		x := w.block - 88
+		w.put(blackened, w.turned(vec(x, -143, 366), vec(x, -143, 402), 16, solid.Turned{X: 0, R: 20}, solid.Turned{X: 14, R: 20}, solid.Turned{X: 15, R: 30}, solid.Turned{X: 28, R: 30}, solid.Turned{X: 34, R: 22}))
+		return
 	}
+	a, b := 60.0, min(w.block-20, 470)
 	r, z := 46.0, 338.0
 	w.put(coverCast, w.turned(vec(a, -150, z), vec(b, -150, z), 20,
 		solid.Turned{X: 0, R: 30}, solid.Turned{X: 4, R: r - 8}, solid.Turned{X: 18, R: r + 5}, solid.Turned{X: 28, R: r + 5}, solid.Turned{X: 29, R: r},
@@ -119,7 +123,11 @@ func (w *works) dieselAir(small bool) {
 	l := math.Min(190, 0.5*w.block)
 	x, y, z, r := a+30, 134.0, 338.0, 62.0
 	if small {
-		r = 54
+		// A moulded silencer standing on the manifold.
+		w.put(blackened,
+			w.block3(a+16, a+150, 84, 178, 272, 366, 2, 26, 12),
+			w.block3(a+16, a+150, 82, 180, 312, 322, 2, 26, 2))
+		return
 	}
 	w.put(blackened, w.turned(vec(x, y, z), vec(x+l, y, z), 24,
 		solid.Turned{X: 0, R: 30}, solid.Turned{X: 0, R: r - 10}, solid.Turned{X: 10, R: r}, solid.Turned{X: 22, R: r}, solid.Turned{X: 25, R: r - 6},
@@ -136,6 +144,10 @@ func (w *works) dieselFront(small bool) {
 	ay, az := 168.0, 196.0
 	if small {
 		crank, ay, az = 92, 150, 176
+	}
+	if small {
+		// The flywheel of a small engine is often at the front.
+		w.put(casting, w.turned(vec(x+20, 0, 0), vec(x+30, 0, 0), 32, solid.Turned{X: 0, R: 118}, solid.Turned{X: 4, R: 124}, solid.Turned{X: 16, R: 124}, solid.Turned{X: 18, R: 112}))
 	}
 	w.pulley(0, 0, crank)
 	w.pulley(0, 180, pump)

@@ -131,7 +131,7 @@ func (m *Model) corners(keep func(*piece) bool) []mgl64.Vec3 {
 		if !keep(p) {
 			continue
 		}
-		low, high := p.solid.Bounds()
+		low, high := p.low, p.high
 		for k := range 8 {
 			c := low
 			for j := range 3 {

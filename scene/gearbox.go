@@ -37,7 +37,7 @@ func gearboxParts(d *dims) []piece {
 func outputNose(d *dims, w *shop, reach float64) {
 	r, x := 1.02*hubRadius(d), 2.1*d.flangeThick
 	big := max(66*d.size, 1.35*r)
-	w.put(gearCast, w.turned(vec(x, 0, 0), vec(x+1, 0, 0), 28,
+	w.put(gearCast, w.turned(vec(x, 0, 0), vec(x+1, 0, 0), 40,
 		solid.Turned{X: 0, R: 1.05 * r}, solid.Turned{X: 0, R: 0.8 * big}, solid.Turned{X: 5, R: 0.86 * big}, solid.Turned{X: 16, R: 0.9 * big},
 		solid.Turned{X: 18, R: 1.12 * big}, solid.Turned{X: 30, R: 1.12 * big}, solid.Turned{X: 32, R: big}, solid.Turned{X: max(reach, 40), R: 1.15 * big}))
 	for i := range 6 {

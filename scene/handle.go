@@ -41,15 +41,25 @@ type Handle struct {
 	Half float64
 }
 
+// A handle is as long as a mount is high, but never under an angle that makes
+// some two dozen pixels of a usual picture, nor more than a few mounts.
+const (
+	leastHandleAngle = 0.0125 // half its length over the distance of the eye
+	mostHandle       = 2.6    // over its usual length
+)
+
 // placeHandles puts each mount's two handles where they are drawn.
-func (m *Model) placeHandles(v *Movement, n float64) {
+func (m *Model) placeHandles(v *Movement, n float64, eye mgl64.Vec3) {
 	d := m.dims
 	m.posed.handles = m.posed.handles[:0]
 	for i := range m.hull.Mounts {
 		t := &d.mounts[i]
+		up, port := d.alongStud(), mgl64.Vec3{0, 1, 0}
+		top, side := m.posed.engine.Apply(t.gripS), t.sideGripS.Add(port.Mul(n*v.SlideMM[i]))
+		half := min(max(t.gripHalf, leastHandleAngle*eye.Sub(top).Len()), mostHandle*t.gripHalf)
 		m.posed.handles = append(m.posed.handles,
-			Handle{HandleOf(i, Vertical), m.posed.engine.Apply(t.gripS), d.alongStud(), t.gripHalf},
-			Handle{HandleOf(i, Sideways), t.sideGripS.Add(mgl64.Vec3{0, n * v.SlideMM[i], 0}), mgl64.Vec3{0, 1, 0}, t.gripHalf})
+			Handle{HandleOf(i, Vertical), top.Add(up.Mul(half)), up, half},
+			Handle{HandleOf(i, Sideways), side.Add(port.Mul(t.outward * half)), port, half})
 	}
 }
 

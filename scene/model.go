@@ -55,6 +55,8 @@ type piece struct {
 	solid *solid.Solid
 	mesh  *render.Mesh
 	when  when
+	low   mgl64.Vec3 // bounds at rest
+	high  mgl64.Vec3
 	rest  []mgl64.Vec3 // positions at rest, for bodies that bend
 	face  []mgl64.Vec3 // normals at rest
 	at    []int        // station of each vertex, for the shaft
@@ -108,6 +110,7 @@ func (m *Model) finish() {
 	for i := range m.pieces {
 		p := &m.pieces[i]
 		p.mesh = p.solid.Mesh()
+		p.low, p.high = p.solid.Bounds()
 		switch p.body {
 		case shaftBody, hoseBody, mountRubber, mountThread, boreBody:
 			p.rest = make([]mgl64.Vec3, len(p.mesh.Positions))

@@ -42,7 +42,7 @@ func TestEverySolidIsClosedAndOutward(t *testing.T) {
 		for _, afloat := range []bool{false, true} {
 			n := 0
 			for i := range m.pieces {
-				if p := &m.pieces[i]; !p.hidden(&State{Show: ShowUsual, Afloat: afloat}, &Movement{Held: "seated"}) {
+				if p := &m.pieces[i]; !p.hidden(&State{Show: ShowUsual, Afloat: afloat}, &Movement{Held: "seated"}, false) {
 					n += len(p.mesh.Triangles)
 				}
 			}

@@ -38,7 +38,7 @@ type mountDims struct {
 	rubberHeight             float64
 	rubberLowS               mgl64.Vec3
 	bedS                     mgl64.Vec3
-	gripS, sideGripS         mgl64.Vec3
+	gripS, sideGripS         mgl64.Vec3 // where the handles begin
 	gripHalf                 float64
 	baseLong, baseWide, slot float64
 }
@@ -74,7 +74,7 @@ func newMountDims(h *hulls.Mount, d *dims) mountDims {
 	t.rubberLowS = at(x, y, t.baseTop)
 	t.bedS = at(x, y, t.bed)
 	t.gripHalf = 2.6 * s
-	t.gripS = at(x, y, t.studTop+0.5*s+t.gripHalf)
-	t.sideGripS = at(x, y+t.outward*(0.6*t.baseWide+t.gripHalf), t.bed+0.5*s)
+	t.gripS = at(x, y, t.studTop+0.4*s)
+	t.sideGripS = at(x, y+t.outward*0.55*t.baseWide, t.bed+0.5*s)
 	return t
 }

@@ -77,7 +77,7 @@ func (m *Model) Pose(s *State, out *render.Scene) {
 	m.posed.boreN = n
 	m.ghostParts(s, n, out.Parts[len(m.pieces):])
 	m.surroundings(s, out)
-	m.placeHandles(v, n)
+	m.placeHandles(v, n, out.Camera.Eye)
 	m.mark(s, v, n, &out.Overlay)
 }
 
@@ -100,7 +100,7 @@ func (m *Model) part(p *piece, v *Movement, n float64, s *State, out *render.Par
 	c := coats[p.paint]
 	*out = render.Part{
 		Mesh: p.mesh, Occlusion: out.Occlusion, Colour: c.colour, Gloss: c.gloss,
-		ID: Pointed{p.kind, p.index}.id(), Moving: p.body != fixed, Hidden: p.hidden(s, v),
+		ID: Pointed{p.kind, p.index}.id(), Moving: p.body != fixed, Hidden: p.hidden(s, v, m.inTheWay(p, s)),
 	}
 	if p.paint == water {
 		out.Shell = 1
@@ -128,10 +128,12 @@ func (m *Model) part(p *piece, v *Movement, n float64, s *State, out *render.Par
 	}
 }
 
-func (p *piece) hidden(s *State, v *Movement) bool {
+// hidden tells what the state does not show. inTheWay is asked of what may be
+// left out of a close view.
+func (p *piece) hidden(s *State, v *Movement, inTheWay bool) bool {
 	switch {
 	case p.when == dryOnly:
-		return s.Afloat || s.Show&ShowHull == 0
+		return inTheWay || s.Afloat || s.Show&ShowHull == 0
 	case p.when == wetOnly:
 		return !s.Afloat || s.Show&ShowHull == 0
 	case p.when == hullShell:
@@ -139,7 +141,7 @@ func (p *piece) hidden(s *State, v *Movement) bool {
 	case p.when == boltedIn:
 		return v.Held != "bolted" && v.Held != ""
 	case p.kind == BedKind:
-		return s.Show&ShowBed == 0
+		return s.Show&ShowBed == 0 || inTheWay
 	}
 	return false
 }

@@ -1,0 +1,36 @@
+package scene
+
+// This file keeps the line of sight free in close views: a rail of the bed or a
+// stand between eye and target is left out.
+
+import "github.com/go-gl/mathgl/mgl64"
+
+// closeView is a view nearer than this many engine lengths.
+const closeView = 2.2
+
+// inTheWay reports whether a piece stands between eye and target of a close
+// view.
+func (m *Model) inTheWay(p *piece, s *State) bool {
+	if p.kind != BedKind && p.kind != StandKind || s.View.DistanceMM > closeView*m.dims.engineLength {
+		return false
+	}
+	toEye := s.View.toEye(m.dims.up, m.dims.ahead)
+	return crosses(p.low, p.high, s.View.Target.Add(toEye.Mul(0.02*s.View.DistanceMM)), toEye.Mul(s.View.DistanceMM))
+}
+
+// crosses reports whether the line from a point along a vector meets a box
+// (slab by slab).
+func crosses(low, high, from, along mgl64.Vec3) bool {
+	t0, t1 := 0.0, 1.0
+	for i := range 3 {
+		if along[i] == 0 {
+			if from[i] < low[i] || from[i] > high[i] {
+				return false
+			}
+			continue
+		}
+		a, b := (low[i]-from[i])/along[i], (high[i]-from[i])/along[i]
+		t0, t1 = max(t0, min(a, b)), min(t1, max(a, b))
+	}
+	return t0 <= t1
+}
