@@ -7,6 +7,8 @@
 //	m.Pose(&scene.State{Now: &now, Exaggeration: 200, View: view}, &picture)
 //	renderer.Draw(dst, &picture)
 //
+// Soft shadows come a little later: go m.Bake, then m.Use.
+//
 // # Frames
 //
 // Everything is in the shaft frame S of package kinematics, in millimetres: x

@@ -105,7 +105,8 @@ func (m *Model) mountFocus(i int) ([]mgl64.Vec3, View) {
 	if m.hull.Mounts[i].AtMM[0] > m.hull.Engine.CentreOfMassMM[0] {
 		yaw = math.Copysign(math.Pi, yaw) - yaw
 	}
-	return append(box(at, 3*t.stud), box(low, 4.2*t.stud)...), View{YawRad: yaw, PitchRad: 14 * degree}
+	grip := m.posed.engineOrRest().Apply(t.gripS).Add(d.alongStud().Mul(2.2 * t.gripHalf))
+	return append(append(box(at, 2*t.stud), box(low, 4.6*t.stud)...), grip), View{YawRad: yaw, PitchRad: 14 * degree}
 }
 
 // box is the corners of a cube about a point.

@@ -28,6 +28,15 @@ func HandleOf(mount int, way Way) HandleID { return HandleID(2*mount + int(way) 
 // Mount is the mount a handle moves.
 func (id HandleID) Mount() int { return (int(id) - 1) / 2 }
 
+// Handle is what takes hold of the thing pointed at: a nut's or a mount's; 0 for
+// anything else.
+func (p Pointed) Handle() HandleID {
+	if p.Kind == NutKind || p.Kind == MountKind {
+		return HandleOf(p.Index, Vertical)
+	}
+	return 0
+}
+
 // Way is the direction it moves in.
 func (id HandleID) Way() Way { return Way((int(id) - 1) % 2) }
 

@@ -201,6 +201,23 @@ func TestABearingIsDrawnAsFarAsItIsClear(t *testing.T) {
 	}
 }
 
+// TestTheLogTurnsToGlass where the shaft is drawn outside it, and only there.
+func TestTheLogTurnsToGlass(t *testing.T) {
+	q := move(t, "Eider", kinematics.Seated, nil)
+	for _, c := range []struct {
+		n     float64
+		glass bool
+	}{{1, false}, {400, true}} {
+		var sc render.Scene
+		q.m.Pose(&State{Now: &q.v, Exaggeration: c.n}, &sc)
+		for i := range q.m.pieces {
+			if p := &q.m.pieces[i]; p.kind == LogKind && (sc.Parts[i].Colour.A < 255) != c.glass {
+				t.Errorf("N %g: the log's opacity is %d", c.n, sc.Parts[i].Colour.A)
+			}
+		}
+	}
+}
+
 // TestMaxExaggeration: a hanging shaft allows less than a seated one.
 func TestMaxExaggeration(t *testing.T) {
 	seated := move(t, "Kittiwake", kinematics.Seated, nil)

@@ -58,7 +58,7 @@ func (k *marks) prepare(m *Model) {
 	k.trueLine = []mgl64.Vec3{{0.8 * d.faceRadius}, {-m.hull.Shaft.LengthMM - 60}}
 	wide := d.bottom.halfBeam
 	level := d.fromE.Apply(mgl64.Vec3{0, 0, d.bedTop()}).Dot(d.up)
-	aft, fore := mgl64.Vec3{-m.hull.Shaft.LengthMM - 0.06*m.hull.Shaft.LengthMM - 60}, d.fromE.Apply(mgl64.Vec3{d.foreEnd() + 0.3*d.engineLength})
+	aft, fore := mgl64.Vec3{-m.hull.Shaft.LengthMM - 0.06*m.hull.Shaft.LengthMM - 60}, d.fromE.Apply(mgl64.Vec3{d.foreEnd() + 0.42*d.engineLength})
 	beside := mgl64.Vec3{-0.16 * m.hull.Shaft.LengthMM}.Dot(d.ahead)
 	if d.backward {
 		// Abaft the engine, which stands over the shaft.

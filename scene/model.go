@@ -22,6 +22,7 @@ type Model struct {
 	high     mgl64.Vec3
 	marks    marks
 	ghosts   []ghostPiece
+	sky      Occlusion
 	posed    posed
 }
 

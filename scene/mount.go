@@ -86,13 +86,13 @@ func (w *mountShop) rubberFoot() {
 // thread is a stud with the hint of a thread: grooves at a coarse pitch.
 func (w *mountShop) thread(low, high float64) *solid.Solid {
 	r := w.t.stud / 2
-	step := max(3, 0.5*w.t.stud)
+	step := max(3, 0.3*w.t.stud)
 	profile := []solid.Turned{{X: low, R: 0.5 * r}, {X: low, R: r}}
 	for z := low + step; high-low > 1.8*w.t.stud && z < high-0.2*w.t.stud; z += step {
 		profile = append(profile, solid.Turned{X: z - 0.5*step, R: r}, solid.Turned{X: z, R: 0.88 * r})
 	}
 	profile = append(profile, solid.Turned{X: high - 0.1*w.t.stud, R: r}, solid.Turned{X: high, R: 0.8 * r}, solid.Turned{X: high, R: 0.4 * r})
-	return w.round(12, profile...)
+	return w.round(10, profile...)
 }
 
 // rubberCone widens downward, its sides hollow as bonded rubber's are.

@@ -73,6 +73,9 @@ func (m *Model) Pose(s *State, out *render.Scene) {
 	}
 	for i := range m.pieces {
 		m.part(&m.pieces[i], v, n, s, &out.Parts[i])
+		if m.sky != nil {
+			out.Parts[i].Occlusion = m.sky[i]
+		}
 	}
 	m.posed.boreN = n
 	m.ghostParts(s, n, out.Parts[len(m.pieces):])
@@ -99,7 +102,7 @@ func (m *Model) movement(v *Movement) *Movement {
 func (m *Model) part(p *piece, v *Movement, n float64, s *State, out *render.Part) {
 	c := coats[p.paint]
 	*out = render.Part{
-		Mesh: p.mesh, Occlusion: out.Occlusion, Colour: c.colour, Gloss: c.gloss,
+		Mesh: p.mesh, Colour: c.colour, Gloss: c.gloss,
 		ID: Pointed{p.kind, p.index}.id(), Moving: p.body != fixed, Hidden: p.hidden(s, v, m.inTheWay(p, s)),
 	}
 	if p.paint == water {

@@ -14,8 +14,20 @@ func (m *Model) inTheWay(p *piece, s *State) bool {
 	if p.kind != BedKind && p.kind != StandKind || s.View.DistanceMM > closeView*m.dims.engineLength {
 		return false
 	}
+	if contains(p.low, p.high, s.View.Target) {
+		return false // it is looked at
+	}
 	toEye := s.View.toEye(m.dims.up, m.dims.ahead)
-	return crosses(p.low, p.high, s.View.Target.Add(toEye.Mul(0.02*s.View.DistanceMM)), toEye.Mul(s.View.DistanceMM))
+	return crosses(p.low, p.high, s.View.Target, toEye.Mul(s.View.DistanceMM))
+}
+
+func contains(low, high, p mgl64.Vec3) bool {
+	for i := range 3 {
+		if p[i] < low[i] || p[i] > high[i] {
+			return false
+		}
+	}
+	return true
 }
 
 // crosses reports whether the line from a point along a vector meets a box
