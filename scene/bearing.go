@@ -55,6 +55,8 @@ func carrierParts(d *dims, i int) []piece {
 	if sign > 0 {
 		rake = 0.12 * b.LengthMM // struts stand a little raked
 	}
+	level := d.bottomNormal(mgl64.Vec3{b.AtMM + rake, 0, top})
+	lie := -level[0] / level[2]
 	n := max(3, int(math.Abs(top)/70))
 	rings := make([][]mgl64.Vec3, n+1)
 	for k := range rings {
@@ -65,6 +67,9 @@ func carrierParts(d *dims, i int) []piece {
 			chord = half * (0.8 + 0.5*t)
 		}
 		rings[k] = foil(chord, thick*(1+0.3*t)).Ring(vec(b.AtMM+rake*t, 0, z), solid.AxisX, solid.AxisY)
+		for j := range rings[k] { // ending level with the palm
+			rings[k][j][2] += t * lie * (rings[k][j][0] - b.AtMM - rake)
+		}
 	}
 	paint := bronze
 	if sign < 0 {

@@ -28,8 +28,9 @@ type dims struct {
 	fromG        render.Affine
 	character    string
 
-	mounts []mountDims
-	bottom bottom
+	mounts       []mountDims
+	mountSpacing float64 // least distance between two
+	bottom       bottom
 }
 
 func newDims(h *hulls.Hull) *dims {
@@ -49,6 +50,12 @@ func newDims(h *hulls.Hull) *dims {
 	m.placeEngine()
 	for i := range h.Mounts {
 		m.mounts = append(m.mounts, newMountDims(&h.Mounts[i], m))
+	}
+	m.mountSpacing = math.Inf(1)
+	for i := range h.Mounts {
+		for j := range i {
+			m.mountSpacing = min(m.mountSpacing, mgl64.Vec3(h.Mounts[i].AtMM).Sub(mgl64.Vec3(h.Mounts[j].AtMM)).Len())
+		}
 	}
 	m.bottom = newBottom(m)
 	return m

@@ -37,16 +37,20 @@ func gearboxParts(d *dims) []piece {
 func outputNose(d *dims, w *shop, reach float64) {
 	r, x := 1.02*hubRadius(d), 2.1*d.flangeThick
 	big := max(66*d.size, 1.35*r)
+	k := noseScale(d)
 	w.put(gearCast, w.turned(vec(x, 0, 0), vec(x+1, 0, 0), 40,
-		solid.Turned{X: 0, R: 1.05 * r}, solid.Turned{X: 0, R: 0.8 * big}, solid.Turned{X: 5, R: 0.86 * big}, solid.Turned{X: 16, R: 0.9 * big},
-		solid.Turned{X: 18, R: 1.12 * big}, solid.Turned{X: 30, R: 1.12 * big}, solid.Turned{X: 32, R: big}, solid.Turned{X: max(reach, 40), R: 1.15 * big}))
+		solid.Turned{X: 0, R: 1.05 * r}, solid.Turned{X: 0, R: 0.8 * big}, solid.Turned{X: 5 * k, R: 0.86 * big}, solid.Turned{X: 16 * k, R: 0.9 * big},
+		solid.Turned{X: 18 * k, R: 1.12 * big}, solid.Turned{X: 30 * k, R: 1.12 * big}, solid.Turned{X: 32 * k, R: big}, solid.Turned{X: max(reach, 50*k), R: 1.15 * big}))
 	for i := range 6 {
 		s, c := math.Sincos(2 * math.Pi * (float64(i) + 0.5) / 6)
-		w.put(darkSteel, w.bolt(vec(x+18, 1.03*big*s, 1.03*big*c), vec(x, 1.03*big*s, 1.03*big*c), 9*d.size))
+		w.put(darkSteel, w.bolt(vec(x+18*k, 1.03*big*s, 1.03*big*c), vec(x, 1.03*big*s, 1.03*big*c), 9*d.size))
 	}
 }
 
-// section is one cross section of a case, in E.
+// noseScale is the carrier's size along the shaft.
+func noseScale(d *dims) float64 { return max(0.7, d.size) }
+
+// caseSection is one cross section of a case, in E.
 type caseSection struct{ x, z, width, height, round float64 }
 
 // cast is a case through cross sections.
@@ -60,7 +64,7 @@ func cast(w *shop, sections []caseSection) *solid.Solid {
 
 func straightCase(d *dims, w *shop) {
 	s, k, end := d.size, d.crankZ, d.boxEnd
-	x0 := 2.1*d.flangeThick + 24*s
+	x0 := 2.1*d.flangeThick + 38*noseScale(d)
 	if d.hull.Engine.DownAngleDeg != 0 {
 		x0 += 40 * s
 	}

@@ -106,24 +106,46 @@ func (m *Model) markDirections(s *State, c *ink, o *render.Overlay) {
 	}
 }
 
+// behind says what becomes of handles and names behind solids: shown in views
+// of the whole, left out where one has gone near to something else.
+func (m *Model) behind(s *State) render.Behind {
+	if s.View.DistanceMM < nearView*m.dims.engineLength {
+		return render.HideBehind
+	}
+	return render.ShowBehind
+}
+
+// nearView is a view nearer than this many engine lengths.
+const nearView = 1.4
+
 func (m *Model) markHandles(s *State, c *ink, o *render.Overlay) {
+	behind := m.behind(s)
 	for _, h := range m.posed.handles {
 		colour, width := c.handle, float32(3)
 		if h.ID == s.Active {
 			colour, width = c.active, 5
 		}
 		from, to := h.DragArrow()
-		o.Arrows = append(o.Arrows, render.Arrow{From: from, To: to, Width: width, Head: 4 * width, BothEnds: true, Colour: colour})
-		o.Dots = append(o.Dots, render.Dot{At: h.At, Radius: 3 + width, Fill: colour, Ring: c.ring, Width: 1.5})
+		o.Arrows = append(o.Arrows, render.Arrow{From: from, To: to, Width: width, Head: 4 * width, BothEnds: true, Colour: colour, Behind: behind})
+		o.Dots = append(o.Dots, render.Dot{At: h.At, Radius: 3 + width, Fill: colour, Ring: c.ring, Width: 1.5, Behind: behind})
 	}
 }
 
+// nameAngle is how far apart two mounts must be seen for both their names to
+// find room: about a hundred pixels of a usual picture. Nearer together only the
+// one in the hand is named.
+const nameAngle = 0.065
+
 func (m *Model) markNames(s *State, c *ink, o *render.Overlay) {
+	crowded := m.dims.mountSpacing < nameAngle*s.View.DistanceMM
 	for i := range m.hull.Mounts {
+		if crowded && (s.Active == 0 || s.Active.Mount() != i) {
+			continue
+		}
 		h := m.posed.handles[2*i]
 		_, top := h.DragArrow()
 		o.Labels = append(o.Labels, render.Label{At: top, Text: m.hull.Mounts[i].Name, Font: s.Font,
-			Offset: [2]float32{0, -6}, Pivot: [2]float32{0.5, 1}, Colour: c.text, Plate: c.plate})
+			Offset: [2]float32{0, -6}, Pivot: [2]float32{0.5, 1}, Colour: c.text, Plate: c.plate, Behind: m.behind(s)})
 	}
 }
 
