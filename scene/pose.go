@@ -138,9 +138,9 @@ func (p *piece) hidden(s *State, v *Movement, inTheWay bool) bool {
 	case p.when == dryOnly:
 		return inTheWay || s.Afloat || s.Show&ShowHull == 0
 	case p.when == wetOnly:
-		return !s.Afloat || s.Show&ShowHull == 0
+		return inTheWay || !s.Afloat || s.Show&ShowHull == 0
 	case p.when == hullShell:
-		return s.Show&ShowHull == 0
+		return inTheWay || s.Show&ShowHull == 0
 	case p.when == boltedIn:
 		return v.Held != "bolted" && v.Held != ""
 	case p.kind == BedKind:

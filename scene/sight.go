@@ -1,7 +1,8 @@
 package scene
 
 // This file keeps the line of sight free in close views: a rail of the bed or a
-// stand between eye and target is left out.
+// stand between eye and target is left out, and the hull seen from the side that
+// is not cut open.
 
 import "github.com/go-gl/mathgl/mgl64"
 
@@ -11,6 +12,10 @@ const closeView = 2.2
 // inTheWay reports whether a piece stands between eye and target of a close
 // view.
 func (m *Model) inTheWay(p *piece, s *State) bool {
+	if p.kind == HullKind {
+		// The side that stands up is to starboard.
+		return s.View.DistanceMM < nearView*m.dims.engineLength && s.View.toEye(m.dims.up, m.dims.ahead)[1] < -0.1
+	}
 	if p.kind != BedKind && p.kind != StandKind || s.View.DistanceMM > closeView*m.dims.engineLength {
 		return false
 	}
