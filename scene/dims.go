@@ -127,3 +127,6 @@ func (m *dims) bodyHalfWidth(xE float64) float64 {
 	}
 	return 125 * m.size
 }
+
+// plantLength is the length of engine and gearbox together.
+func (m *dims) plantLength() float64 { return m.engineLength + m.boxEnd }

@@ -109,13 +109,13 @@ func (m *Model) markDirections(s *State, c *ink, o *render.Overlay) {
 // behind says what becomes of handles and names behind solids: shown in views
 // of the whole, left out where one has gone near to something else.
 func (m *Model) behind(s *State) render.Behind {
-	if s.View.DistanceMM < nearView*m.dims.engineLength {
+	if s.View.DistanceMM < nearView*m.dims.plantLength() {
 		return render.HideBehind
 	}
 	return render.ShowBehind
 }
 
-// nearView is a view nearer than this many engine lengths.
+// nearView is a view nearer than so many lengths of engine and gearbox.
 const nearView = 1.4
 
 func (m *Model) markHandles(s *State, c *ink, o *render.Overlay) {

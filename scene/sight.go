@@ -6,17 +6,17 @@ package scene
 
 import "github.com/go-gl/mathgl/mgl64"
 
-// closeView is a view nearer than this many engine lengths.
-const closeView = 2.2
+// closeView is a view nearer than so many lengths of engine and gearbox.
+const closeView = 1.6
 
 // inTheWay reports whether a piece stands between eye and target of a close
 // view.
 func (m *Model) inTheWay(p *piece, s *State) bool {
 	if p.kind == HullKind {
 		// The side that stands up is to starboard.
-		return s.View.DistanceMM < nearView*m.dims.engineLength && s.View.toEye(m.dims.up, m.dims.ahead)[1] < -0.1
+		return s.View.DistanceMM < nearView*m.dims.plantLength() && s.View.toEye(m.dims.up, m.dims.ahead)[1] < -0.1
 	}
-	if p.kind != BedKind && p.kind != StandKind || s.View.DistanceMM > closeView*m.dims.engineLength {
+	if p.kind != BedKind && p.kind != StandKind || s.View.DistanceMM > closeView*m.dims.plantLength() {
 		return false
 	}
 	if contains(p.low, p.high, s.View.Target) {
