@@ -35,9 +35,10 @@
 //	nut        engine's, and truly turned on the stud: a flat turned is seen
 //	thread     from stud to nut, point by point: its free length grows by the lift
 //	rubber     from base to stud, point by point
+//	shims      on the base, as much higher as the lift
 //	hose       from log to stuffing box, point by point
 //	bore       outward by half the bearing's clearance: a wall the shaft has
-//	           room before it touches
+//	           room before it touches; a strut's leg ends on it
 //
 // So a mount is drawn as a stud standing in rubber, with the engine's bracket
 // between the adjusting nut under it and the jam nut over it. Nuts and bracket
