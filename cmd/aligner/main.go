@@ -5,6 +5,10 @@
 // object with units in its keys, and end with the codes of exit.go.
 package main
 
-import "os"
+import (
+	"os"
+
+	_ "aligner/cmd/aligner/locale"
+)
 
 func main() { os.Exit(run(os.Args[1:], os.Stdout, os.Stderr)) }

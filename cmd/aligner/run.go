@@ -16,6 +16,7 @@ import (
 // Run(*env) error, in a file of its own.
 type commands struct {
 	Predict predictCmd `cmd:"" help:"${help_predict}"`
+	Window  windowCmd  `cmd:"" default:"withargs" hidden:"" help:"${help_window}"`
 	Check   checkCmd   `cmd:"" help:"${help_check}"`
 	Hulls   hullsCmd   `cmd:"" help:"${help_hulls}"`
 }
@@ -70,7 +71,7 @@ func helpWords() kong.Vars {
 	vars := kong.Vars{}
 	for _, id := range []words.ID{
 		words.HelpJSON, words.HelpCheck, words.HelpCheckFile,
-		words.HelpPredict, words.HelpPredictNut, words.HelpPredictSlide, words.HelpPredictHeld, words.HelpPredictLever,
+		words.HelpWindow, words.HelpPredict, words.HelpPredictNut, words.HelpPredictSlide, words.HelpPredictHeld, words.HelpPredictLever,
 		words.HelpPredictAfloat, words.HelpPredictThrust, words.HelpPredictTorque, words.HelpPredictApart,
 		words.HelpPredictPull, words.HelpMetric,
 		words.HelpHulls, words.HelpHullsList, words.HelpHullsShow, words.HelpHull,

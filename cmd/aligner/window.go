@@ -1,0 +1,87 @@
+package main
+
+// This file opens the window: what the program does when no verb is given. It
+// alone needs a real screen.
+
+import (
+	"os"
+	"runtime"
+
+	"fyne.io/fyne/v2/app"
+
+	"aligner/assets/words"
+	"aligner/cmd/aligner/window"
+	"aligner/hulls"
+)
+
+// windowCmd is the program without a verb, or with a file alone.
+type windowCmd struct {
+	Hull string `arg:"" optional:"" help:"${help_hull}"`
+}
+
+// appID names the program to the system, for its preferences.
+const appID = "aligner.drive.line"
+
+// Run opens the window on a boat: the one named, or the last one, or the first.
+// Without a screen it says so and tells what a first nut does.
+func (c *windowCmd) Run(e *env) error {
+	if c.Hull != "" {
+		if _, _, err := openHull(c.Hull); err != nil {
+			return err
+		}
+	}
+	if !hasScreen() {
+		e.warn(words.Say(words.NoScreen, nil))
+		name := c.Hull
+		if name == "" {
+			name = "Eider"
+		}
+		first := predictCmd{Hull: name, Held: "seated"}
+		h, _, err := openHull(name)
+		if err != nil {
+			return err
+		}
+		first.Nut = []string{h.Mounts[0].Name + "=+2"}
+		return first.Run(e)
+	}
+	return openWindow(c.Hull)
+}
+
+// hasScreen reports whether a window can be opened at all.
+func hasScreen() bool {
+	if runtime.GOOS != "linux" {
+		return true
+	}
+	return os.Getenv("DISPLAY") != "" || os.Getenv("WAYLAND_DISPLAY") != ""
+}
+
+func openWindow(name string) error {
+	a := app.NewWithID(appID)
+	win := a.NewWindow("aligner")
+	if name == "" {
+		name = window.Load(a.Preferences()).Boat
+	}
+	h, _, err := openHull(name)
+	if err != nil { // the last boat's file is gone
+		name = "Eider"
+		if h, _, err = openHull(name); err != nil {
+			return err
+		}
+	}
+	if _, err := window.New(win, a.Preferences(), name, h, readHull); err != nil {
+		return err
+	}
+	win.SetMaster()
+	win.CenterOnScreen()
+	win.ShowAndRun()
+	return nil
+}
+
+// readHull finds a hull and gives its file too.
+func readHull(name string) ([]byte, hulls.Hull, error) {
+	h, _, err := openHull(name)
+	if err != nil {
+		return nil, h, err
+	}
+	return hulls.Encode(h), h, nil
+}

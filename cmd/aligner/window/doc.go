@@ -1,0 +1,26 @@
+// Package window is the program's one window: a boat's drive line that can be
+// taken by its mounts, the two coupling faces close up, and what a mechanic
+// reads beside them.
+//
+//	+--------------------------------------------------------------+
+//	| boat, its state, back to drawn, undo, redo          (top.go) |
+//	+------------------------------------------+-------------------+
+//	|                                          |  faces (faces.go) |
+//	|   picture (picture.go, drag.go, keys.go) |  sentence         |
+//	|                                          |  mounts (sheet.go)|
+//	+------------------------------------------+-------------------+
+//	| shaft held, exaggeration, view, units           (bottom.go)  |
+//	+--------------------------------------------------------------+
+//
+// # What is shown is a function of what was typed
+//
+//	visit.Document --solve--> shown (shown.go) --> picture, faces, sheet
+//
+// The document holds inputs only and changes by named edits (visit.Edit); the
+// window keeps its history, works out everything else afresh, and holds no
+// other state than how it looks at things (Settings). An event only notes the
+// newest state and marks it; the picture is made once a frame (frame.go).
+//
+// The package imports Fyne but not its app package, so its tests need no
+// screen; the real window is opened by the program itself.
+package window

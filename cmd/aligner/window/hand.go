@@ -1,0 +1,128 @@
+package window
+
+// This file is what the hand and the keys mean: a drag on a handle is one edit,
+// and keys do the same.
+
+import (
+	"math"
+
+	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/driver/desktop"
+
+	"aligner/hulls/visit"
+	"aligner/scene"
+)
+
+func (w *Window) takeHandle(id scene.HandleID) {
+	d := w.history.Now()
+	w.chosen = id.Mount()
+	w.taken = d.LiftMM(id.Mount())
+	if id.Way() == scene.Sideways {
+		w.taken = d.Trial.SlideMM[id.Mount()]
+	}
+	w.frames.start()
+}
+
+func (w *Window) moveHandle(mm float64, free bool) {
+	id := w.picture.drag.handle.ID
+	v := w.taken + mm
+	if !free {
+		v = w.boat.model.Snapped(id, v)
+	}
+	w.preview = w.moveTo(id.Mount(), id.Way(), v)
+	w.frames.note()
+}
+
+func (w *Window) leaveHandle() {
+	e := w.preview
+	w.preview = nil
+	w.frames.dirty = false
+	w.frames.stop()
+	if e != nil {
+		w.do(e)
+	}
+}
+
+// moveTo is the edit that puts a mount's lift or slide to so many mm.
+func (w *Window) moveTo(mount int, way scene.Way, mm float64) visit.Edit {
+	d := w.history.Now()
+	m := &d.Hull.Mounts[mount]
+	if way == scene.Sideways {
+		return &visit.SlideMount{Mount: m.Name, MM: mm, By: mm - d.Trial.SlideMM[mount]}
+	}
+	steps := mm / m.LiftPerStepMM()
+	if r := math.Round(steps); math.Abs(steps-r) < 1e-6 {
+		steps = r // a whole flat, whatever the arithmetic
+	}
+	return &visit.TurnNut{Mount: m.Name, Steps: steps, By: steps - d.Trial.Steps[mount]}
+}
+
+func (w *Window) touched()     { w.win.Canvas().Focus(w.picture) }
+func (w *Window) viewed()      { w.bottom.viewed() }
+func (w *Window) focused(bool) {}
+
+// slideKeyMM is what one press of a sideways key slides.
+const slideKeyMM = 0.25
+
+func (w *Window) typedKey(e *fyne.KeyEvent) {
+	d := w.history.Now()
+	nut := func(by float64) {
+		m := &d.Hull.Mounts[w.chosen]
+		w.do(&visit.TurnNut{Mount: m.Name, Steps: d.Trial.Steps[w.chosen] + by, By: by})
+	}
+	slide := func(by float64) {
+		m := &d.Hull.Mounts[w.chosen]
+		w.do(&visit.SlideMount{Mount: m.Name, MM: d.Trial.SlideMM[w.chosen] + by, By: by})
+	}
+	switch e.Name {
+	case fyne.KeyUp:
+		nut(1)
+	case fyne.KeyDown:
+		nut(-1)
+	case fyne.KeyLeft:
+		slide(slideKeyMM)
+	case fyne.KeyRight:
+		slide(-slideKeyMM)
+	case fyne.KeyHome:
+		w.picture.fit(scene.ViewWhole, true)
+	}
+}
+
+func (w *Window) typedRune(r rune) {
+	d := w.history.Now()
+	switch {
+	case r >= '1' && int(r-'1') < len(d.Hull.Mounts):
+		w.chosen = int(r - '1')
+		w.sheet.show(&d)
+	case r == '0':
+		w.do(&visit.BackToDrawn{})
+	case r == 'f':
+		w.change(func(s *Settings) { s.LookingAft = !s.LookingAft })
+	case r == 'u':
+		w.change(func(s *Settings) { s.Metric = !s.Metric })
+	case r == 'a':
+		w.do(&visit.Float{Afloat: !d.Trial.Afloat})
+	case r == '+':
+		w.change(func(s *Settings) { s.Exaggeration = min(s.Exaggeration*1.5, MostExaggeration) })
+	case r == '-':
+		w.change(func(s *Settings) { s.Exaggeration = max(s.Exaggeration/1.5, LeastExaggeration) })
+	case r == 'c':
+		w.picture.fit(scene.ViewCoupling, true)
+	case r == 'w':
+		w.picture.fit(scene.ViewWhole, true)
+	}
+}
+
+// change changes how things are looked at, which is no edit.
+func (w *Window) change(how func(*Settings)) {
+	how(&w.settings)
+	w.useSettings()
+	w.update()
+}
+
+// shortcuts are the keys that work wherever the keyboard is.
+func (w *Window) shortcuts() {
+	c := w.win.Canvas()
+	c.AddShortcut(&desktop.CustomShortcut{KeyName: fyne.KeyZ, Modifier: fyne.KeyModifierShortcutDefault}, func(fyne.Shortcut) { w.undo() })
+	c.AddShortcut(&desktop.CustomShortcut{KeyName: fyne.KeyY, Modifier: fyne.KeyModifierShortcutDefault}, func(fyne.Shortcut) { w.redo() })
+}

@@ -1,0 +1,124 @@
+package window
+
+// This file is the mounts beside the picture: number fields for nuts and
+// slides, loads, and the room in log and bearings.
+
+import (
+	"math"
+	"strconv"
+	"strings"
+
+	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/container"
+	"fyne.io/fyne/v2/widget"
+
+	"aligner/assets/words"
+	"aligner/hulls/visit"
+)
+
+// sheet is a row a mount.
+type sheet struct {
+	w    *Window
+	box  *fyne.Container
+	rows []mountRow
+	room *widget.Label
+}
+
+type mountRow struct {
+	name         *widget.Label
+	steps, slide *widget.Entry
+	load         *widget.Label
+}
+
+func newSheet(w *Window) *sheet {
+	return &sheet{w: w, box: container.NewVBox(), room: widget.NewLabel("")}
+}
+
+// fill makes the rows of a boat.
+func (s *sheet) fill() {
+	say := func(id words.ID) fyne.CanvasObject {
+		l := widget.NewLabel(s.w.speaker.Say(id, nil))
+		l.TextStyle.Bold = true
+		return l
+	}
+	grid := container.NewGridWithColumns(4, say(words.SheetMount), say(words.SheetNut), say(words.SheetSlide), say(words.SheetLoad))
+	s.rows = nil
+	for i, m := range s.w.boat.hull.Mounts {
+		row := mountRow{name: widget.NewLabel(m.Name), steps: widget.NewEntry(), slide: widget.NewEntry(), load: widget.NewLabel("")}
+		row.steps.OnSubmitted = func(text string) {
+			s.typed(text, func(v float64) visit.Edit {
+				d := s.w.history.Now()
+				return &visit.TurnNut{Mount: m.Name, Steps: v, By: v - d.Trial.Steps[i]}
+			})
+		}
+		row.slide.OnSubmitted = func(text string) {
+			s.typed(text, func(v float64) visit.Edit {
+				d := s.w.history.Now()
+				return &visit.SlideMount{Mount: m.Name, MM: v, By: v - d.Trial.SlideMM[i]}
+			})
+		}
+		s.rows = append(s.rows, row)
+		for _, o := range []fyne.CanvasObject{row.name, row.steps, row.slide, row.load} {
+			grid.Add(o)
+		}
+	}
+	s.room.Wrapping = fyne.TextWrapWord
+	s.box.Objects = []fyne.CanvasObject{grid, s.room}
+	s.box.Refresh()
+}
+
+// typed turns a number field into an edit. A decimal comma is as good as a
+// point; what is no number is put back.
+func (s *sheet) typed(text string, edit func(float64) visit.Edit) {
+	v, err := strconv.ParseFloat(strings.Replace(strings.TrimSpace(text), ",", ".", 1), 64)
+	if err != nil || math.IsNaN(v) || math.IsInf(v, 0) {
+		s.w.update()
+		s.w.sentence.SetText(s.w.speaker.Say(words.NotANumber, words.Args{"Text": text}))
+		return
+	}
+	s.w.do(edit(v))
+}
+
+// show fills the rows.
+func (s *sheet) show(d *visit.Document) {
+	u := s.w.units()
+	for i := range s.rows {
+		row := &s.rows[i]
+		row.name.TextStyle.Bold = i == s.w.chosen
+		row.name.Refresh()
+		setEntry(row.steps, u.Plain(d.Trial.Steps[i], 2))
+		setEntry(row.slide, u.Plain(d.Trial.SlideMM[i], 2))
+		row.load.SetText("")
+		if s.w.now.err == nil {
+			row.load.SetText(u.Force(s.w.now.result.MountLoadN[i]))
+		}
+	}
+	s.room.SetText(s.rooms())
+}
+
+// setEntry does not disturb a field that says so already.
+func setEntry(e *widget.Entry, text string) {
+	if e.Text != text {
+		e.SetText(text)
+	}
+}
+
+// rooms says how the shaft lies in its log and bearings.
+func (s *sheet) rooms() string {
+	r := &s.w.now.result
+	if s.w.now.err != nil {
+		return ""
+	}
+	u := s.w.units()
+	var lines []string
+	if r.LogClearanceMM > 0 {
+		lines = append(lines, s.w.speaker.Say(words.LogClear, words.Args{"Room": u.MM(r.LogClearanceMM)}))
+	} else {
+		lines = append(lines, s.w.speaker.Say(words.LogTouches, words.Args{"Force": u.Force(math.Hypot(r.LogForceN[0], r.LogForceN[1]))}))
+	}
+	for i, b := range s.w.boat.hull.Bearings {
+		f := r.BearingForceN[i]
+		lines = append(lines, s.w.speaker.Say(words.BearingLine, words.Args{"Bearing": b.Name, "Force": u.Force(math.Hypot(f[0], f[1]))}))
+	}
+	return strings.Join(lines, "\n")
+}

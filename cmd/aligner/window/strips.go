@@ -1,0 +1,153 @@
+package window
+
+// This file is the strips across the top and the bottom.
+
+import (
+	"math"
+
+	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/container"
+	"fyne.io/fyne/v2/widget"
+
+	"golang.org/x/image/font"
+	"golang.org/x/image/font/opentype"
+
+	"aligner/assets"
+	"aligner/assets/words"
+	"aligner/hulls/visit"
+	"aligner/scene"
+	"aligner/scene/render"
+)
+
+// topStrip says which boat and in what state.
+type topStrip struct {
+	box    *fyne.Container
+	boats  *widget.Select
+	afloat *widget.Check
+	undo   *widget.Button
+	redo   *widget.Button
+	quiet  bool // being filled, not touched
+}
+
+func newTopStrip(w *Window) *topStrip {
+	s := w.speaker
+	t := &topStrip{}
+	t.boats = widget.NewSelect(assets.HullNames(), func(name string) {
+		if !t.quiet {
+			w.openBoat(name)
+		}
+	})
+	t.afloat = widget.NewCheck(s.Say(words.Afloat, nil), func(on bool) {
+		if !t.quiet {
+			w.do(&visit.Float{Afloat: on})
+		}
+	})
+	t.undo = widget.NewButton(s.Say(words.Undo, nil), w.undo)
+	t.redo = widget.NewButton(s.Say(words.Redo, nil), w.redo)
+	back := widget.NewButton(s.Say(words.BackToDrawn, nil), func() { w.do(&visit.BackToDrawn{}) })
+	t.box = container.NewBorder(nil, nil, container.NewHBox(t.boats, t.afloat), container.NewHBox(back, t.undo, t.redo))
+	return t
+}
+
+func (t *topStrip) show(d *visit.Document) {
+	t.quiet = true
+	defer func() { t.quiet = false }()
+	t.boats.PlaceHolder = d.Hull.Name
+	t.boats.SetSelected(d.Hull.Name)
+	t.afloat.SetChecked(d.Trial.Afloat)
+}
+
+// bottomStrip holds what changes the picture.
+type bottomStrip struct {
+	box     *fyne.Container
+	held    *widget.Select
+	times   *widget.Label
+	slider  *widget.Slider
+	metric  *widget.Select
+	quiet   bool
+	speaker words.Speaker
+}
+
+func newBottomStrip(w *Window) *bottomStrip {
+	s := w.speaker
+	b := &bottomStrip{speaker: s}
+	b.held = widget.NewSelect(visit.HeldWays, func(held string) {
+		if !b.quiet {
+			w.do(&visit.HoldShaft{Held: held})
+		}
+	})
+	b.times = widget.NewLabel("")
+	b.slider = widget.NewSlider(0, math.Log(MostExaggeration))
+	b.slider.Step = math.Log(MostExaggeration) / 60
+	b.slider.OnChanged = func(v float64) {
+		if !b.quiet {
+			w.change(func(s *Settings) { s.Exaggeration = math.Exp(v) })
+		}
+	}
+	b.metric = widget.NewSelect([]string{"thou", "mm"}, func(u string) {
+		if !b.quiet {
+			w.change(func(s *Settings) { s.Metric = u == "mm" })
+		}
+	})
+	button := func(id words.ID, do func()) *widget.Button { return widget.NewButton(s.Say(id, nil), do) }
+	views := container.NewHBox(
+		button(words.ViewWhole, func() { w.picture.fit(scene.ViewWhole, true) }),
+		button(words.ViewCoupling, func() { w.picture.fit(scene.ViewCoupling, true) }),
+		button(words.FlipClock, func() { w.change(func(s *Settings) { s.LookingAft = !s.LookingAft }) }),
+		b.metric,
+		button(words.LightDark, func() { w.change(func(s *Settings) { s.Dark = !s.Dark }) }),
+		button(words.LargerText, func() { w.change(larger) }))
+	b.box = container.NewBorder(nil, nil, container.NewHBox(widget.NewLabel(s.Say(words.ShaftHeld, nil)), b.held, b.times), views, b.slider)
+	return b
+}
+
+// larger steps the text size up and round again.
+func larger(s *Settings) {
+	if s.TextSize += 0.2; s.TextSize > MostTextSize-0.39 {
+		s.TextSize = LeastTextSize + 0.2
+	}
+}
+
+func (b *bottomStrip) show(d *visit.Document) {
+	b.quiet = true
+	defer func() { b.quiet = false }()
+	b.held.SetSelected(d.Trial.Held)
+}
+
+func (b *bottomStrip) viewed() {}
+
+// useSettings puts the settings on every part.
+func (w *Window) useSettings() {
+	s := &w.settings
+	fyne.CurrentApp().Settings().SetTheme(look{dark: s.Dark, textSize: float32(s.TextSize)})
+	w.picture.state.Dark = s.Dark
+	w.picture.state.Show = scene.ShowUsual
+	w.picture.state.Font = pictureFont(13 * s.TextSize)
+	b := w.bottom
+	b.quiet = true
+	defer func() { b.quiet = false }()
+	id := words.Exaggerated
+	if s.Exaggeration < 1.005 {
+		id = words.TrueScale
+	}
+	b.times.SetText(w.speaker.Say(id, words.Args{"Times": math.Round(s.Exaggeration)}))
+	b.slider.SetValue(math.Log(s.Exaggeration))
+	unit := "thou"
+	if s.Metric {
+		unit = "mm"
+	}
+	b.metric.SetSelected(unit)
+}
+
+// pictureFont is the font of the marks in the picture.
+func pictureFont(size float64) *render.Font {
+	f, err := opentype.Parse(assets.Font("regular"))
+	if err != nil {
+		return nil // no marks rather than no picture
+	}
+	face, err := opentype.NewFace(f, &opentype.FaceOptions{Size: size, DPI: 72, Hinting: font.HintingFull})
+	if err != nil {
+		return nil
+	}
+	return render.NewFont(face)
+}

@@ -1,0 +1,199 @@
+package window
+
+// This file is the window's middle: one history, what it comes to, and the
+// parts that show it.
+
+import (
+	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/container"
+	"fyne.io/fyne/v2/widget"
+
+	"aligner/assets/words"
+	"aligner/hulls"
+	"aligner/hulls/visit"
+	"aligner/kinematics"
+	"aligner/report/say"
+)
+
+// Window is one boat on the screen.
+type Window struct {
+	win      fyne.Window
+	prefs    fyne.Preferences
+	settings Settings
+	speaker  words.Speaker
+	open     func(name string) ([]byte, hulls.Hull, error)
+
+	history *visit.History
+	boat    *boat
+	now     shown
+	before  shown
+	preview visit.Edit // of the drag in progress
+
+	picture  *picture
+	faces    *faces
+	sentence *widget.Label
+	top      *topStrip
+	sheet    *sheet
+	bottom   *bottomStrip
+	frames   frames
+	taken    float64 // the dragged value when it was taken, in mm
+	chosen   int     // mount the keys act on
+}
+
+// New fills a window with a hull. open finds another by its name or file and
+// gives its bytes too.
+func New(win fyne.Window, prefs fyne.Preferences, name string, h hulls.Hull,
+	open func(name string) ([]byte, hulls.Hull, error)) (*Window, error) {
+	b, err := newBoat(h)
+	if err != nil {
+		return nil, err
+	}
+	w := &Window{win: win, prefs: prefs, settings: Load(prefs), speaker: words.In("en"), open: open,
+		history: visit.NewHistory(visit.New(name, h)), boat: b}
+	w.frames.update = w.update
+	w.picture, w.faces, w.sentence = newPicture(w), newFaces(), widget.NewLabel("")
+	w.sentence.Wrapping = fyne.TextWrapWord
+	w.top, w.bottom = newTopStrip(w), newBottomStrip(w)
+	w.sheet = newSheet(w)
+	w.useSettings()
+	w.useBoat()
+	column := container.New(stack{}, w.faces, container.NewBorder(w.sentence, nil, nil, nil, container.NewVScroll(w.sheet.box)))
+	win.SetContent(container.NewBorder(w.top.box, w.bottom.box, nil, nil, container.New(columns{}, w.picture, column)))
+	win.SetCloseIntercept(w.close)
+	w.shortcuts()
+	win.SetOnDropped(func(_ fyne.Position, files []fyne.URI) {
+		if len(files) > 0 {
+			w.openBoat(files[0].Path())
+		}
+	})
+	win.Resize(fyne.NewSize(float32(w.settings.Width), float32(w.settings.Height)))
+	win.Canvas().Focus(w.picture)
+	w.update()
+	return w, nil
+}
+
+// Settings are how it looks at things now.
+func (w *Window) Settings() Settings { return w.settings }
+
+// units are the units wanted.
+func (w *Window) units() say.Units { return say.Units{Metric: w.settings.Metric} }
+
+// document is what is shown: with a drag in progress, what it would come to.
+func (w *Window) document() visit.Document {
+	d := w.history.Now()
+	if w.preview != nil {
+		if p, err := w.preview.Apply(d); err == nil {
+			return p
+		}
+	}
+	return d
+}
+
+// do records an edit and shows what it comes to.
+func (w *Window) do(e visit.Edit) {
+	if err := w.history.Do(e); err != nil {
+		w.sentence.SetText(err.Error())
+		return
+	}
+	w.followHull()
+	w.update()
+}
+
+// undo and redo go through the history.
+func (w *Window) undo() { w.history.Undo(); w.followHull(); w.update() }
+func (w *Window) redo() { w.history.Redo(); w.followHull(); w.update() }
+
+// followHull prepares another hull when the history has come to one.
+func (w *Window) followHull() {
+	d := w.history.Now()
+	if d.Hull.Name == w.boat.hull.Name && len(d.Hull.Mounts) == len(w.boat.hull.Mounts) {
+		return
+	}
+	b, err := newBoat(d.Hull)
+	if err != nil {
+		w.sentence.SetText(err.Error())
+		return
+	}
+	w.boat = b
+	w.now, w.before = shown{}, shown{}
+	w.useBoat()
+}
+
+// useBoat puts the boat on every part.
+func (w *Window) useBoat() {
+	w.chosen = 0
+	w.picture.show(w.boat.model)
+	w.sheet.fill()
+}
+
+// update works everything out afresh and shows it.
+func (w *Window) update() {
+	d := w.document()
+	w.boat.work(&d, &w.now)
+	w.picture.state.Now = nil
+	if w.now.err == nil {
+		w.picture.state.Now = &w.now.move
+	}
+	w.picture.state.Afloat = d.Trial.Afloat
+	w.picture.state.Exaggeration = w.settings.Exaggeration
+	w.picture.Refresh()
+	w.faces.show(&w.now.result, w.units(), w.settings.LookingAft, float32(w.settings.TextSize))
+	w.sentence.SetText(w.effect(&d))
+	w.top.show(&d)
+	w.sheet.show(&d)
+	w.bottom.show(&d)
+}
+
+// effect says what the last edit, or the drag in progress, did and why.
+func (w *Window) effect(d *visit.Document) string {
+	if w.now.err != nil {
+		return w.now.err.Error()
+	}
+	was, edit := w.history.Before()
+	if w.preview != nil {
+		was, edit = w.history.Now(), w.preview
+	}
+	if edit == nil || was.Hull.Name != d.Hull.Name || !w.now.result.Gap.Known || was.Trial.Held != d.Trial.Held ||
+		d.Trial.Held == "bolted" {
+		return w.speaker.Say(words.HowToBegin, nil)
+	}
+	w.boat.workBefore(&was, &w.before)
+	move := w.moved(&was, d)
+	if w.before.err != nil || move == "" {
+		return w.speaker.Say(words.HowToBegin, nil)
+	}
+	text := say.Effect(w.speaker, w.units(), move, kinematics.EffectBetween(&w.before.result, &w.now.result))
+	for _, name := range d.Outside() {
+		text += " " + w.speaker.Say(words.BeyondRange, words.Args{"Mount": name})
+	}
+	return text
+}
+
+// moved says what changed between two documents of one hull.
+func (w *Window) moved(was, is *visit.Document) string {
+	n := len(is.Hull.Mounts)
+	steps, slides := make([]float64, n), make([]float64, n)
+	for i := range n {
+		steps[i] = is.Trial.Steps[i] - was.Trial.Steps[i]
+		slides[i] = is.Trial.SlideMM[i] - was.Trial.SlideMM[i]
+	}
+	return say.Move(w.speaker, w.units(), &is.Hull, steps, slides)
+}
+
+// openBoat shows another boat, by built-in name or file.
+func (w *Window) openBoat(name string) {
+	data, _, err := w.open(name)
+	if err != nil {
+		w.sentence.SetText(err.Error())
+		return
+	}
+	w.settings.Boat = name
+	w.do(&visit.OpenHull{HullName: name, Hull: data})
+}
+
+// close keeps the settings.
+func (w *Window) close() {
+	w.settings.Save(w.prefs)
+	w.picture.renderer.Close()
+	w.win.Close()
+}
