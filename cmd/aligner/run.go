@@ -17,6 +17,7 @@ import (
 type commands struct {
 	Predict predictCmd `cmd:"" help:"${help_predict}"`
 	Window  windowCmd  `cmd:"" default:"withargs" hidden:"" help:"${help_window}"`
+	Picture pictureCmd `cmd:"" help:"${help_picture}"`
 	Check   checkCmd   `cmd:"" help:"${help_check}"`
 	Hulls   hullsCmd   `cmd:"" help:"${help_hulls}"`
 }
@@ -71,7 +72,8 @@ func helpWords() kong.Vars {
 	vars := kong.Vars{}
 	for _, id := range []words.ID{
 		words.HelpJSON, words.HelpCheck, words.HelpCheckFile,
-		words.HelpWindow, words.HelpPredict, words.HelpPredictNut, words.HelpPredictSlide, words.HelpPredictHeld, words.HelpPredictLever,
+		words.HelpWindow, words.HelpPicture, words.HelpPictureOut, words.HelpPictureView, words.HelpPictureTimes,
+		words.HelpPictureWidth, words.HelpPictureHeight, words.HelpPictureDark, words.HelpPredict, words.HelpPredictNut, words.HelpPredictSlide, words.HelpPredictHeld, words.HelpPredictLever,
 		words.HelpPredictAfloat, words.HelpPredictThrust, words.HelpPredictTorque, words.HelpPredictApart,
 		words.HelpPredictPull, words.HelpMetric,
 		words.HelpHulls, words.HelpHullsList, words.HelpHullsShow, words.HelpHull,

@@ -5,6 +5,7 @@ package main
 
 import (
 	"os"
+	"path/filepath"
 	"runtime"
 
 	"fyne.io/fyne/v2/app"
@@ -23,7 +24,7 @@ type windowCmd struct {
 const appID = "aligner.drive.line"
 
 // Run opens the window on a boat: the one named, or the last one, or the first.
-// Without a screen it says so and tells what a first nut does.
+// Without a screen it says so and writes a picture.
 func (c *windowCmd) Run(e *env) error {
 	if c.Hull != "" {
 		if _, _, err := openHull(c.Hull); err != nil {
@@ -36,13 +37,9 @@ func (c *windowCmd) Run(e *env) error {
 		if name == "" {
 			name = "Eider"
 		}
-		first := predictCmd{Hull: name, Held: "seated"}
-		h, _, err := openHull(name)
-		if err != nil {
-			return err
-		}
-		first.Nut = []string{h.Mounts[0].Name + "=+2"}
-		return first.Run(e)
+		picture := pictureCmd{Hull: name, Held: "seated", View: "whole", Times: 100, Width: 1280, Height: 800,
+			Out: filepath.Join(os.TempDir(), "aligner.png")}
+		return picture.Run(e)
 	}
 	return openWindow(c.Hull)
 }

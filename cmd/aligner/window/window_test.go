@@ -1,0 +1,181 @@
+package window
+
+// This file tests the window without a screen: a drag, keys and undo come to
+// what the mechanics say.
+
+import (
+	"math"
+	"testing"
+
+	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/driver/desktop"
+	"fyne.io/fyne/v2/test"
+
+	"aligner/assets"
+	"aligner/hulls"
+	"aligner/kinematics"
+	"aligner/report/say"
+	"aligner/scene"
+)
+
+func openHull(name string) ([]byte, hulls.Hull, error) {
+	data, _ := assets.Hull(name)
+	h, err := hulls.Parse(data, name)
+	return data, h, err
+}
+
+// opened is a window on a built-in boat, drawn once.
+func opened(t *testing.T, name string) *Window {
+	t.Helper()
+	app := test.NewTempApp(t)
+	_, h, err := openHull(name)
+	if err != nil {
+		t.Fatal(err)
+	}
+	win := test.NewTempWindow(t, nil)
+	w, err := New(win, app.Preferences(), name, h, openHull)
+	if err != nil {
+		t.Fatal(err)
+	}
+	win.Resize(fyne.NewSize(1280, 800))
+	w.picture.paint(800, 640)
+	return w
+}
+
+// spreadOf is what the mechanics say of lifts, worked out afresh.
+func spreadOf(t *testing.T, name string, liftMM []float64) string {
+	t.Helper()
+	_, h, err := openHull(name)
+	if err != nil {
+		t.Fatal(err)
+	}
+	d, err := kinematics.Prepare(h)
+	if err != nil {
+		t.Fatal(err)
+	}
+	var r kinematics.Result
+	if err := d.Solve(&kinematics.State{Held: kinematics.Seated, LiftMM: liftMM}, &r); err != nil {
+		t.Fatal(err)
+	}
+	return say.Units{}.GapWithUnit(r.Gap.SpreadMM())
+}
+
+// dragHandle takes the first mount's nut and drags it by so many pixels.
+func dragHandle(t *testing.T, w *Window, dx, dy float64) {
+	t.Helper()
+	p := w.picture
+	pw, ph := p.size()
+	var at scene.Handle
+	for _, h := range p.model.Handles() {
+		if h.ID == scene.HandleOf(0, scene.Vertical) {
+			at = h
+		}
+	}
+	x, y, _, ok := p.model.Camera(p.state.View).Project(pw, ph, at.At)
+	if !ok {
+		t.Fatal("the handle is out of the picture")
+	}
+	place := func(x, y float64) fyne.Position {
+		s := p.Size()
+		return fyne.NewPos(float32(x)*s.Width/float32(pw), float32(y)*s.Height/float32(ph))
+	}
+	p.MouseDown(&desktop.MouseEvent{PointEvent: fyne.PointEvent{Position: place(x, y)}, Button: desktop.MouseButtonPrimary})
+	if p.drag.handle.ID != at.ID {
+		t.Fatalf("took handle %d, want %d", p.drag.handle.ID, at.ID)
+	}
+	for i := 1.0; i <= 4; i++ {
+		p.Dragged(&fyne.DragEvent{PointEvent: fyne.PointEvent{Position: place(x+dx*i/4, y+dy*i/4)}})
+	}
+	p.DragEnd()
+	p.MouseUp(nil)
+}
+
+func TestADragIsOneEditAndComesToWhatTheMechanicsSay(t *testing.T) {
+	w := opened(t, "Eider")
+	start := w.faces.middle[0].Text
+	dragHandle(t, w, 0, -40)
+	d := w.history.Now()
+	steps := d.Trial.Steps[0]
+	if steps < 1 || steps != math.Round(steps) {
+		t.Fatalf("dragged up to %v flats: wanted whole ones, up", steps)
+	}
+	lifts := make([]float64, len(d.Hull.Mounts))
+	lifts[0] = d.LiftMM(0)
+	if got, want := w.faces.middle[0].Text, spreadOf(t, "Eider", lifts); got != want {
+		t.Errorf("the faces show %s, the mechanics say %s", got, want)
+	}
+	w.undo()
+	if got := w.faces.middle[0].Text; got != start || w.history.CanUndo() != nil {
+		t.Errorf("undo shows %s, began with %s", got, start)
+	}
+	// The keys do the same.
+	for range int(steps) {
+		w.picture.TypedKey(&fyne.KeyEvent{Name: fyne.KeyUp})
+	}
+	if got := w.history.Now().Trial.Steps[0]; got != steps {
+		t.Errorf("keys turned %v flats, the mouse %v", got, steps)
+	}
+	if got, want := w.faces.middle[0].Text, spreadOf(t, "Eider", lifts); got != want {
+		t.Errorf("by keys the faces show %s, the mechanics say %s", got, want)
+	}
+}
+
+func TestNumberFieldsTakeCommaAndPointAndRefuseWords(t *testing.T) {
+	w := opened(t, "Wren")
+	row := &w.sheet.rows[1]
+	row.steps.OnSubmitted("1,5")
+	if got := w.history.Now().Trial.Steps[1]; got != 1.5 {
+		t.Errorf("1,5 came to %v", got)
+	}
+	row.slide.OnSubmitted("-0.75")
+	if got := w.history.Now().Trial.SlideMM[1]; got != -0.75 {
+		t.Errorf("-0.75 came to %v", got)
+	}
+	row.steps.OnSubmitted("two")
+	if got := w.history.Now().Trial.Steps[1]; got != 1.5 || row.steps.Text != "1.5" {
+		t.Errorf("a word changed it to %v, field %q", got, row.steps.Text)
+	}
+}
+
+func TestOpeningAnotherBoatCanBeUndone(t *testing.T) {
+	w := opened(t, "Eider")
+	w.openBoat("Cormorant")
+	if w.boat.hull.Name != "Cormorant" || len(w.sheet.rows) != 6 {
+		t.Fatalf("shows %s with %d rows", w.boat.hull.Name, len(w.sheet.rows))
+	}
+	w.undo()
+	if w.boat.hull.Name != "Eider" || len(w.sheet.rows) != 4 {
+		t.Errorf("undo shows %s with %d rows", w.boat.hull.Name, len(w.sheet.rows))
+	}
+}
+
+// The clock turns round: what stood at 3 stands at 9, and the sides swap.
+func TestLookingAftSwapsTheSides(t *testing.T) {
+	w := opened(t, "Eider")
+	w.picture.TypedRune('3')
+	w.picture.TypedKey(&fyne.KeyEvent{Name: fyne.KeyUp})
+	before := w.faces.rays
+	w.picture.TypedRune('f')
+	for hour, r := range w.faces.rays {
+		if math.Abs(float64(r.x+before[hour].x)) > 1e-6 || r.y != before[hour].y || r.share != before[hour].share {
+			t.Errorf("hour %d: %+v, was %+v", hour, r, before[hour])
+		}
+	}
+	if w.faces.sides[0].Text != "PORT" || w.faces.sides[1].Text != "STBD" {
+		t.Errorf("at 3 and 9 stand %s and %s", w.faces.sides[0].Text, w.faces.sides[1].Text)
+	}
+}
+
+func TestSettingsComeBack(t *testing.T) {
+	app := test.NewTempApp(t)
+	s := DefaultSettings()
+	s.Metric, s.LookingAft, s.Dark, s.TextSize, s.Exaggeration, s.Boat = true, true, true, 1.4, 200, "Wren"
+	s.Save(app.Preferences())
+	if got := Load(app.Preferences()); got != s {
+		t.Errorf("kept %+v, came back %+v", s, got)
+	}
+	app.Preferences().SetFloat("exaggeration", 1e9)
+	if got := Load(app.Preferences()).Exaggeration; got != DefaultSettings().Exaggeration {
+		t.Errorf("an exaggeration of 1e9 came back as %v", got)
+	}
+}
