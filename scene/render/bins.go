@@ -158,6 +158,16 @@ func (s *binSet) touches(layer, tile int) bool {
 	return false
 }
 
+// touchesAny is touches for any layer.
+func (s *binSet) touchesAny(tile int) bool {
+	for layer := range layers {
+		if s.touches(layer, tile) {
+			return true
+		}
+	}
+	return false
+}
+
 // changes is the rectangle of a tile's pixels that the set can change.
 func (s *binSet) changes(tile int) (r tileRect) {
 	for i := range s.lanes {

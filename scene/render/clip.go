@@ -41,7 +41,7 @@ func (r *Renderer) setUpClipped(l *lane, part, tri int) {
 		if !poly[i].project(o, v) {
 			return
 		}
-		o.light[0], o.light[1], o.light[2] = r.lamp.solid(&r.materials[part], o.normal[0], o.normal[1], o.normal[2], o.openSky)
+		o.illuminate(&r.lamp, &r.materials[part])
 	}
 	r.emitFan(l, part, tri, corners[:len(poly)])
 }

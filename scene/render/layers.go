@@ -7,12 +7,10 @@ package render
 // but kept apart; here they are compared with the solids, so no triangle is
 // ever sorted. The pixel's layers are laid from the farthest to the nearest.
 //
-// It reports whether there was anything to lay.
-//
 // The solids' light is already averaged over the pixel. A layer that covers some
 // samples is blended into that average sample by sample: exact but where a
 // solid's edge runs through the same pixel.
-func (t *tiler) cover(p *pixel, at, x, y int, solid *quad) (any bool) {
+func (t *tiler) cover(p *pixel, at, x, y int, solid *quad) {
 	n := 0
 	for _, layer := range t.over[:t.overs] {
 		q := &t.buf[layer][at]
@@ -35,6 +33,10 @@ func (t *tiler) cover(p *pixel, at, x, y int, solid *quad) (any bool) {
 		}
 		n++
 	}
+	if n == 0 {
+		return
+	}
+	p.light()
 	for i, layer := range t.order[:n] {
 		if layer == layerWhole {
 			p.lay(&t.r.shades[t.keys[i]&idMask-1], float32(x)+0.5, float32(y)+0.5)
@@ -42,7 +44,6 @@ func (t *tiler) cover(p *pixel, at, x, y int, solid *quad) (any bool) {
 		}
 		t.layPartly(p, &t.buf[layer][at], x, y, solid)
 	}
-	return n > 0
 }
 
 // layerWhole stands in cover's order for a layer of which one triangle covers the

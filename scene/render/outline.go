@@ -2,16 +2,15 @@
 
 package render
 
-// outline darkens a pixel across which an outline runs, and reports whether one
-// does. Each sample is compared with the same sample of the pixels on the left,
+// outline darkens a pixel across which an outline runs. Each sample is compared with the same sample of the pixels on the left,
 // above, and above on the left: it counts when an edge passes between the four.
 // They stand in a square one pixel wide, so an edge darkens a strip as wide as
 // that square looks from along the edge, 1 to 1.4 pixels, in quarter steps and
 // alike for all directions.
-func (t *tiler) outline(p *pixel, at, x, y int) bool {
+func (t *tiler) outline(p *pixel, at, x, y int) {
 	o := &t.r.line
 	if !o.on {
-		return false
+		return
 	}
 	own, a, b, c := t.square(layerSolid, at, x, y)
 	var w float32
@@ -23,13 +22,13 @@ func (t *tiler) outline(p *pixel, at, x, y int) bool {
 		w += max(o.strength(surface, t.r.surfaceOf(a[s])), o.strength(surface, t.r.surfaceOf(b[s])), o.strength(surface, t.r.surfaceOf(c[s])))
 	}
 	if w == 0 {
-		return false
+		return
 	}
 	w *= 1.0 / samples
+	p.light()
 	p.r += (o.rgb[0] - p.r) * w
 	p.g += (o.rgb[1] - p.g) * w
 	p.b += (o.rgb[2] - p.b) * w
-	return true
 }
 
 // square is a layer's samples of a pixel and of those on its left, above, and
@@ -48,7 +47,7 @@ func (t *tiler) square(layer, at, x, y int) (own, left, above, corner *quad) {
 
 // ghostOutline is outline for the front faces of the ghosts' shell, where no
 // solid hides them. The line has the colour of its part.
-func (t *tiler) ghostOutline(p *pixel, at, x, y int, solid *quad) bool {
+func (t *tiler) ghostOutline(p *pixel, at, x, y int, solid *quad) {
 	o := &t.r.line
 	own, a, b, c := t.square(layerGhost, at, x, y)
 	var w float32
@@ -63,14 +62,14 @@ func (t *tiler) ghostOutline(p *pixel, at, x, y int, solid *quad) bool {
 		nearest = max(nearest, near)
 	}
 	if w == 0 {
-		return false
+		return
 	}
 	w *= o.ghost / samples
+	p.light()
 	rgb := &t.r.materials[t.r.shades[nearest&idMask-1].surface>>16].rgb
 	p.r += (rgb[0] - p.r) * w
 	p.g += (rgb[1] - p.g) * w
 	p.b += (rgb[2] - p.b) * w
-	return true
 }
 
 // lineStyle is the Outline made ready.

@@ -17,10 +17,12 @@ var (
 	sampleX = [samples]int64{96, 224, 32, 160}
 )
 
-// The same in pixels.
+// The same in pixels, and in eighths of one.
 var (
 	sampleAtX = [samples]float32{0.375, 0.875, 0.125, 0.625}
 	sampleAtY = [samples]float32{0.125, 0.375, 0.625, 0.875}
+	sampleX8  = [samples]int32{3, 7, 1, 5}
+	sampleY8  = [samples]int32{1, 3, 5, 7}
 )
 
 // A sample is a key and an id in one number: the larger is the nearer, and at

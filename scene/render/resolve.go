@@ -36,18 +36,23 @@ func newTiler(r *Renderer) *tiler {
 
 // pixel is a pixel on its way to the picture.
 type pixel struct {
-	r, g, b float32
+	r, g, b float32 // its light, unless inked
+	ink     uint32  // its finished bytes, if inked
+	inked   bool
 	surface uint32
 	nearest uint32 // id of the nearest sample's triangle, 0 for none
-	bare    bool   // nothing but background
 }
 
-// resolve writes a rectangle of the tile's pixels, and of the id buffer; (x0, y0)
-// is the tile's first pixel.
+// within cuts a tile's rectangle to the picture; (x0, y0) is the tile's first
+// pixel.
+func (a tileRect) within(v *view, x0, y0 int) (fromX, toX, fromY, toY int) {
+	return int(a.x0), min(int(a.x1), v.width-x0), int(a.y0), min(int(a.y1), v.height-y0)
+}
+
+// resolve writes a rectangle of the tile's pixels, and of the id buffer.
 func (t *tiler) resolve(x0, y0 int, redo tileRect) {
 	r := t.r
-	fromX, toX := int(redo.x0), min(int(redo.x1), r.view.width-x0)
-	fromY, toY := int(redo.y0), min(int(redo.y1), r.view.height-y0)
+	fromX, toX, fromY, toY := redo.within(&r.view, x0, y0)
 	if fromX >= toX {
 		return
 	}
@@ -61,6 +66,24 @@ func (t *tiler) resolve(x0, y0 int, redo tileRect) {
 	}
 }
 
+// bare writes a rectangle of a tile in which there is nothing at all.
+func (t *tiler) bare(x0, y0 int, redo tileRect) {
+	r := t.r
+	fromX, toX, fromY, toY := redo.within(&r.view, x0, y0)
+	if fromX >= toX {
+		return
+	}
+	for y := y0 + fromY; y < y0+toY; y++ {
+		at := y*r.view.width + x0
+		front, pix := r.front[at+fromX:at+toX], r.pix[4*(at+fromX):4*(at+toX)]
+		clear(front)
+		ground := &r.ground[y].pixel
+		for i := range front {
+			binary.LittleEndian.PutUint32(pix[4*i:], ground[(x0+fromX+i)&7])
+		}
+	}
+}
+
 // resolveRow writes one row of the tile; at is where its first sample lies. The
 // two plain kinds of pixel are finished here, background and the inside of a
 // solid triangle with nothing over it; all others go through a pixel's stages.
@@ -70,7 +93,6 @@ func (t *tiler) resolveRow(x0, y, at int, pix []uint8, front []uint32) {
 	pix = pix[:4*wide]
 	solid, above := t.buf[layerSolid][at:][:wide], t.above[:wide]
 	ground, shades := &r.ground[y], r.shades
-	centreY := float32(y) + 0.5
 	left, corner := surfaceMixed, surfaceMixed // of the pixels on the left and above it; not known yet either
 	// It lives in the tiler and is handed on by pointer: copying a small struct
 	// just written stalls the processor.
@@ -90,21 +112,19 @@ func (t *tiler) resolveRow(x0, y, at int, pix []uint8, front []uint32) {
 			}
 			if id := uint32(s[0] & idMask); id != 0 && oneTriangle(s) {
 				own := &shades[id-1]
-				if own.surface+1 == around {
+				if own.surface+1 == around && own.lit {
 					front[x] = id
-					red, green, blue := r.shadeAt(own, float32(x0+x)+0.5, centreY)
-					binary.LittleEndian.PutUint32(pix[4*x:], tonePixel(red, green, blue))
+					binary.LittleEndian.PutUint32(pix[4*x:], own.ink.at(int32(x0+x)*eighths+eighths/2, int32(y)*eighths+eighths/2))
 					continue
 				}
 			}
 		}
 		t.pixel(p, s, at+x, x0+x, y, around)
 		front[x], left, above[x] = p.nearest, p.surface, p.surface
-		if p.bare {
-			binary.LittleEndian.PutUint32(pix[4*x:], ground.pixel[(x0+x)&7])
-			continue
+		if !p.inked {
+			p.ink = tonePixel(p.r, p.g, p.b)
 		}
-		binary.LittleEndian.PutUint32(pix[4*x:], tonePixel(p.r, p.g, p.b))
+		binary.LittleEndian.PutUint32(pix[4*x:], p.ink)
 	}
 }
 
@@ -122,36 +142,36 @@ func (t *tiler) isOpen(at int) bool {
 // outline. around is the surface that its three neighbours before it share.
 func (t *tiler) pixel(p *pixel, s *quad, at, x, y int, around uint32) {
 	r := t.r
-	p.surface, p.nearest = surfaceNone, 0
 	switch {
 	case s[0]|s[1]|s[2]|s[3] == 0:
-		ground := &r.ground[y]
-		p.r, p.g, p.b = ground.rgb[0], ground.rgb[1], ground.rgb[2]
+		p.surface, p.nearest = surfaceNone, 0
+		p.ink, p.inked = r.ground[y].pixel[x&7], true
 	case oneTriangle(s):
 		p.nearest = uint32(s[0] & idMask)
 		own := &r.shades[p.nearest-1]
 		p.surface = own.surface + 1
-		p.r, p.g, p.b = r.shadeAt(own, float32(x)+0.5, float32(y)+0.5)
+		r.shade(p, own, int32(x)*eighths+eighths/2, int32(y)*eighths+eighths/2)
 	default:
 		t.mixed(p, s, x, y)
 	}
-	p.bare = p.nearest == 0
-	if t.overs > 0 && t.cover(p, at, x, y, s) {
-		p.bare = false
+	if t.overs > 0 {
+		t.cover(p, at, x, y, s)
 	}
 	if p.surface != around || around == surfaceMixed {
-		p.bare = !t.outline(p, at, x, y) && p.bare
+		t.outline(p, at, x, y)
 	}
-	if t.ghosts && t.ghostOutline(p, at, x, y, s) {
-		p.bare = false
+	if t.ghosts {
+		t.ghostOutline(p, at, x, y, s)
 	}
 }
 
-// shadeAt shades a solid triangle at a picture position.
-func (r *Renderer) shadeAt(s *shadeTriangle, x, y float32) (red, green, blue float32) {
-	a := &s.attribute
-	if a[3].a == litMark {
-		return a[0].at(x, y), a[1].at(x, y), a[2].at(x, y)
+// shade shades a solid triangle at a position in eighths of a pixel.
+func (r *Renderer) shade(p *pixel, s *shadeTriangle, x, y int32) {
+	if s.lit {
+		p.ink, p.inked = s.ink.at(x, y), true
+		return
 	}
-	return r.lamp.solid(&r.materials[s.surface>>16], a[0].at(x, y), a[1].at(x, y), a[2].at(x, y), a[3].at(x, y))
+	a, px, py := &s.attribute, float32(x)*(1.0/eighths), float32(y)*(1.0/eighths)
+	p.inked = false
+	p.r, p.g, p.b = r.lamp.solid(&r.materials[s.surface>>16], a[0].at(px, py), a[1].at(px, py), a[2].at(px, py), a[3].at(px, py))
 }

@@ -3,8 +3,6 @@
 
 package render
 
-import "math"
-
 // rasterTriangle is what scan conversion needs: corners from top to bottom and
 // the plane of the depth key.
 type rasterTriangle struct {
@@ -15,19 +13,20 @@ type rasterTriangle struct {
 	middleIsOnLeft bool
 }
 
-// shadeTriangle is what resolving needs: one cache line. A plane (a, b, c) has
-// the value a x + b y + c at pixel position (x, y).
+// shadeTriangle is what resolving needs, laid out in two cache lines of which a
+// lit triangle uses the first only. A plane (a, b, c) has the value a x + b y + c
+// at pixel position (x, y).
 type shadeTriangle struct {
-	// attribute is, for solids, normal and open sky times key, or light if the
-	// last plane's slope is litMark; for translucent triangles premultiplied
-	// light and opacity.
+	surface uint32 // part << 16 | smooth surface of its mesh
+	lit     bool   // its light was worked out at its corners: see ink
+	key     plane
+	ink     inkPlane
+	_       [8]byte
+	// attribute is, for other solids, normal and open sky times key; for
+	// translucent triangles premultiplied light and opacity.
 	attribute [4]plane
-	key       plane
-	surface   uint32 // part << 16 | smooth surface of its mesh
+	_         [16]byte
 }
-
-// litMark marks a solid triangle that was lit at its corners.
-const litMark = math.MaxFloat32
 
 type plane struct{ a, b, c float32 }
 
@@ -90,7 +89,7 @@ func (r *Renderer) setCorners(l *lane, p *Part, f *partFrame, front bool, v ...*
 		c := &l.corners[i]
 		c.x, c.y, c.key = v.x, v.y, v.key
 		if l.lit {
-			c.attribute[0], c.attribute[1], c.attribute[2] = v.light[0], v.light[1], v.light[2]
+			c.attribute[0], c.attribute[1], c.attribute[2] = v.levels[0], v.levels[1], v.levels[2]
 			continue
 		}
 		n := v.normal
@@ -110,29 +109,6 @@ func (r *Renderer) setCorners(l *lane, p *Part, f *partFrame, front bool, v ...*
 	}
 }
 
-// nearlyFlat reports whether a solid triangle may be lit at its corners. Between
-// normals an angle t apart a quantity with curvature k differs from a straight
-// line by k t^2/8; k is about 1 for the light and, near the highlight, its
-// exponent times the gloss. Half a percent is not seen. Small triangles are
-// allowed more of the highlight, because there is no room to see its shape; and
-// in perspective all corners must be about equally far away, because the light
-// is then interpolated without regard to depth.
-func nearlyFlat(a, b, c *vertex, gloss float32, half [3]float32) bool {
-	n, m, o := &a.normal, &b.normal, &c.normal
-	cosine := min(n[0]*m[0]+n[1]*m[1]+n[2]*m[2], n[0]*o[0]+n[1]*o[1]+n[2]*o[2], m[0]*o[0]+m[1]*o[1]+m[2]*o[2])
-	const seen, small, depthRatio = 0.005, 8 * subpixel, 1.1
-	bend := (1 - cosine) / 4 // t^2/8
-	if bend > seen || max(a.key, b.key, c.key) > depthRatio*min(a.key, b.key, c.key) {
-		return false
-	}
-	if bend*32*gloss < seen || max(a.x, b.x, c.x)-min(a.x, b.x, c.x) < small && max(a.y, b.y, c.y)-min(a.y, b.y, c.y) < small {
-		return true
-	}
-	return max(dot(n, &half), dot(m, &half), dot(o, &half)) < 0.8
-}
-
-func dot(a, b *[3]float32) float32 { return a[0]*b[0] + a[1]*b[1] + a[2]*b[2] }
-
 // emit writes the records of the triangle in the lane's corners, or of one piece
 // of a clipped one. Pieces of a triangle share its planes, so one of them,
 // shades, writes them.
@@ -148,11 +124,12 @@ func (r *Renderer) emit(l *lane, part, tri int, front, shades bool) {
 	t.key0 = c[0].key - t.keyX*g.x0 - t.keyY*g.y0
 	if shades {
 		s := &r.shades[id]
-		for i := range s.attribute {
-			g.plane(&s.attribute[i], c[0].attribute[i], c[1].attribute[i], c[2].attribute[i])
-		}
-		if l.lit {
-			s.attribute[3].a = litMark
+		if s.lit = l.lit; s.lit {
+			s.ink.set(g, c)
+		} else {
+			for i := range s.attribute {
+				g.plane(&s.attribute[i], c[0].attribute[i], c[1].attribute[i], c[2].attribute[i])
+			}
 		}
 		s.key = plane{float32(t.keyX), float32(t.keyY), float32(t.key0)}
 		s.surface = uint32(part)<<16 | uint32(r.parts[part].Mesh.surfaces[tri])

@@ -115,13 +115,19 @@ const (
 
 // tone turns light into sRGB bytes (IEC 61966-2-1). Up to a half it is that
 // curve; above, highlights are rolled off so that they keep their shape.
-var tone = func() (t [toneSteps]uint8) {
+var tone, toneFine = func() (t [toneSteps]uint8, fine [toneSteps]uint16) {
 	for i := range t {
 		x := (float64(i) + 0.5) / toneScale
-		t[i] = uint8(encodeSRGB(rollOff(x))*255 + 0.5)
+		level := encodeSRGB(rollOff(x)) * 255
+		t[i], fine[i] = uint8(level+0.5), uint16(level*256+0.5)
 	}
-	return t
+	return t, fine
 }()
+
+// toneLevel is toneByte with a fraction.
+func toneLevel(x float32) float32 {
+	return float32(toneFine[min(uint32(int32(x*toneScale)), toneSteps-1)]) * (1.0 / 256)
+}
 
 // rollOff is the identity up to the knee and then bends towards 1 with
 // continuous slope.

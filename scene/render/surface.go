@@ -15,30 +15,26 @@ func (t *tiler) mixed(p *pixel, s *quad, x, y int) {
 	if s[0] != 0 && s[1] != 0 && s[2] != 0 && s[3] != 0 && r.oneSurface(s, nearest) {
 		own := &r.shades[s[0]&idMask-1]
 		p.surface = own.surface + 1
-		p.r, p.g, p.b = r.shadeAt(own, float32(x)+sampleAtX[0], float32(y)+sampleAtY[0])
+		r.shade(p, own, int32(x)*eighths+sampleX8[0], int32(y)*eighths+sampleY8[0])
 		return
 	}
 	p.surface = surfaceMixed
-	p.r, p.g, p.b = 0, 0, 0
-	var colour [samples][3]float32
+	var sum [3]float32
 	for i, v := range s {
-		j := 0
-		for j < i && (s[j]^v)&idMask != 0 {
-			j++
-		}
 		switch {
-		case j < i:
-			colour[i] = colour[j]
+		case i > 0 && (s[i-1]^v)&idMask == 0:
+			// As the sample before.
 		case v == 0:
-			colour[i] = r.ground[y].rgb
+			ground := &r.ground[y].rgb
+			p.r, p.g, p.b = ground[0], ground[1], ground[2]
 		default:
-			red, green, blue := r.shadeAt(&r.shades[v&idMask-1], float32(x)+sampleAtX[i], float32(y)+sampleAtY[i])
-			colour[i] = [3]float32{red, green, blue}
+			r.shade(p, &r.shades[v&idMask-1], int32(x)*eighths+sampleX8[i], int32(y)*eighths+sampleY8[i])
+			p.light()
 		}
-		p.r += colour[i][0] * (1.0 / samples)
-		p.g += colour[i][1] * (1.0 / samples)
-		p.b += colour[i][2] * (1.0 / samples)
+		sum[0], sum[1], sum[2] = sum[0]+p.r, sum[1]+p.g, sum[2]+p.b
 	}
+	p.inked = false
+	p.r, p.g, p.b = sum[0]*(1.0/samples), sum[1]*(1.0/samples), sum[2]*(1.0/samples)
 }
 
 // oneSurface reports whether a pixel's samples, none of them empty, lie on one

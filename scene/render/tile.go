@@ -9,6 +9,10 @@ func (t *tiler) draw(d dirtyTile) {
 	t.window = tileWindow{int64(tileX*tileSize - apron), int64(tileY*tileSize - apron)}
 	slot := r.cache.slots[d.tile]
 	t.overs, t.ghosts = 0, false
+	if !r.still.touchesAny(d.tile) && !r.moving.touchesAny(d.tile) {
+		t.bare(tileX*tileSize, tileY*tileSize, d.redo)
+		return
+	}
 	for layer := range layers {
 		still, moving := r.still.touches(layer, d.tile), r.moving.touches(layer, d.tile)
 		if layer != layerSolid {

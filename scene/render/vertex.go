@@ -38,7 +38,7 @@ type vertex struct {
 	key     float64    // depth key: 1 at Near, falling with distance
 	normal  [3]float32 // unit, frame V
 	openSky float32    // baked occlusion, 0 to 1
-	light   [3]float32 // what a solid's surface shows at this corner
+	levels  [3]float32 // what a solid's surface shows at this corner, 0 to 255
 }
 
 // partFrame is a part made ready for one picture.
@@ -110,10 +110,15 @@ func (r *Renderer) transform(part, lo, hi int) {
 	}
 	if f.layer == layerSolid {
 		for i := range out {
-			o := &out[i]
-			o.light[0], o.light[1], o.light[2] = r.lamp.solid(&r.materials[part], o.normal[0], o.normal[1], o.normal[2], o.openSky)
+			out[i].illuminate(&r.lamp, &r.materials[part])
 		}
 	}
+}
+
+// illuminate works out what shows at a solid's vertex, seen from its front.
+func (o *vertex) illuminate(l *lamp, m *material) {
+	r, g, b := l.solid(m, o.normal[0], o.normal[1], o.normal[2], o.openSky)
+	o.levels[0], o.levels[1], o.levels[2] = toneLevel(r), toneLevel(g), toneLevel(b)
 }
 
 // place snaps a projected vertex to the pixel grid and notes where it lies. A
