@@ -149,7 +149,7 @@ func (f *faces) place(s fyne.Size) {
 	row := f.view.MinSize().Height
 	r := min(s.Width/2-44, (s.Height-row)/2-row-10)
 	cx, cy := s.Width/2, (s.Height-row)/2
-	inner := r * 0.62
+	inner := r * 0.68
 	f.outer.Move(fyne.NewPos(cx-r, cy-r))
 	f.outer.Resize(fyne.NewSize(2*r, 2*r))
 	f.inner.Move(fyne.NewPos(cx-inner, cy-inner))

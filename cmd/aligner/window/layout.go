@@ -48,3 +48,30 @@ func (stack) Layout(o []fyne.CanvasObject, s fyne.Size) {
 	o[1].Resize(fyne.NewSize(s.Width, s.Height-h))
 	o[1].Move(fyne.NewPos(0, h))
 }
+
+// shares is a fyne.Layout of one row, each object with its share of the width,
+// whatever it would rather have.
+type shares []float32
+
+// sheetShares are name, nut, slide and load.
+var sheetShares = shares{0.4, 0.18, 0.18, 0.24}
+
+// MinSize asks for height alone.
+func (s shares) MinSize(o []fyne.CanvasObject) fyne.Size {
+	var h float32
+	for _, c := range o {
+		h = max(h, c.MinSize().Height)
+	}
+	return fyne.NewSize(0, h)
+}
+
+// Layout shares the width out.
+func (s shares) Layout(o []fyne.CanvasObject, size fyne.Size) {
+	var x float32
+	for i, c := range o {
+		w := size.Width * s[i]
+		c.Resize(fyne.NewSize(w-2, size.Height))
+		c.Move(fyne.NewPos(x, 0))
+		x += w
+	}
+}

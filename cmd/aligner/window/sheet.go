@@ -41,7 +41,8 @@ func (s *sheet) fill() {
 		l.TextStyle.Bold = true
 		return l
 	}
-	grid := container.NewGridWithColumns(4, say(words.SheetMount), say(words.SheetNut), say(words.SheetSlide), say(words.SheetLoad))
+	s.box.Objects = []fyne.CanvasObject{container.New(sheetShares,
+		say(words.SheetMount), say(words.SheetNut), say(words.SheetSlide), say(words.SheetLoad))}
 	s.rows = nil
 	for i, m := range s.w.boat.hull.Mounts {
 		row := mountRow{name: widget.NewLabel(m.Name), steps: widget.NewEntry(), slide: widget.NewEntry(), load: widget.NewLabel("")}
@@ -58,12 +59,11 @@ func (s *sheet) fill() {
 			})
 		}
 		s.rows = append(s.rows, row)
-		for _, o := range []fyne.CanvasObject{row.name, row.steps, row.slide, row.load} {
-			grid.Add(o)
-		}
+		row.name.Truncation, row.load.Truncation = fyne.TextTruncateEllipsis, fyne.TextTruncateEllipsis
+		s.box.Add(container.New(sheetShares, row.name, row.steps, row.slide, row.load))
 	}
 	s.room.Wrapping = fyne.TextWrapWord
-	s.box.Objects = []fyne.CanvasObject{grid, s.room}
+	s.box.Add(s.room)
 	s.box.Refresh()
 }
 

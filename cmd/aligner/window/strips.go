@@ -45,7 +45,9 @@ func newTopStrip(w *Window) *topStrip {
 	t.undo = widget.NewButton(s.Say(words.Undo, nil), w.undo)
 	t.redo = widget.NewButton(s.Say(words.Redo, nil), w.redo)
 	back := widget.NewButton(s.Say(words.BackToDrawn, nil), func() { w.do(&visit.BackToDrawn{}) })
-	t.box = container.NewBorder(nil, nil, container.NewHBox(t.boats, t.afloat), container.NewHBox(back, t.undo, t.redo))
+	night := widget.NewButton(s.Say(words.LightDark, nil), func() { w.change(func(s *Settings) { s.Dark = !s.Dark }) })
+	text := widget.NewButton(s.Say(words.LargerText, nil), func() { w.change(larger) })
+	t.box = container.NewBorder(nil, nil, container.NewHBox(t.boats, t.afloat), container.NewHBox(night, text, back, t.undo, t.redo))
 	return t
 }
 
@@ -94,9 +96,7 @@ func newBottomStrip(w *Window) *bottomStrip {
 		button(words.ViewWhole, func() { w.picture.fit(scene.ViewWhole, true) }),
 		button(words.ViewCoupling, func() { w.picture.fit(scene.ViewCoupling, true) }),
 		button(words.FlipClock, func() { w.change(func(s *Settings) { s.LookingAft = !s.LookingAft }) }),
-		b.metric,
-		button(words.LightDark, func() { w.change(func(s *Settings) { s.Dark = !s.Dark }) }),
-		button(words.LargerText, func() { w.change(larger) }))
+		b.metric)
 	b.box = container.NewBorder(nil, nil, container.NewHBox(widget.NewLabel(s.Say(words.ShaftHeld, nil)), b.held, b.times), views, b.slider)
 	return b
 }

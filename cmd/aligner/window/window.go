@@ -193,6 +193,8 @@ func (w *Window) openBoat(name string) {
 
 // close keeps the settings.
 func (w *Window) close() {
+	size := w.win.Canvas().Size()
+	w.settings.Width, w.settings.Height = float64(size.Width), float64(size.Height)
 	w.settings.Save(w.prefs)
 	w.picture.renderer.Close()
 	w.win.Close()
