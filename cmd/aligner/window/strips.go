@@ -114,6 +114,15 @@ func (b *bottomStrip) show(d *visit.Document) {
 	b.held.SetSelected(d.Trial.Held)
 }
 
+// write says how much movement is exaggerated.
+func (b *bottomStrip) write(times float64) {
+	id := words.Exaggerated
+	if times < 1.005 {
+		id = words.TrueScale
+	}
+	b.times.SetText(b.speaker.Say(id, words.Args{"Times": math.Round(times)}))
+}
+
 func (b *bottomStrip) viewed() {}
 
 // useSettings puts the settings on every part.
@@ -126,11 +135,6 @@ func (w *Window) useSettings() {
 	b := w.bottom
 	b.quiet = true
 	defer func() { b.quiet = false }()
-	id := words.Exaggerated
-	if s.Exaggeration < 1.005 {
-		id = words.TrueScale
-	}
-	b.times.SetText(w.speaker.Say(id, words.Args{"Times": math.Round(s.Exaggeration)}))
 	b.slider.SetValue(math.Log(s.Exaggeration))
 	unit := "thou"
 	if s.Metric {

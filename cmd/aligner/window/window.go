@@ -135,13 +135,24 @@ func (w *Window) update() {
 		w.picture.state.Now = &w.now.move
 	}
 	w.picture.state.Afloat = d.Trial.Afloat
-	w.picture.state.Exaggeration = w.settings.Exaggeration
+	w.exaggerate(&d)
 	w.picture.Refresh()
 	w.faces.show(&w.now.result, w.units(), w.settings.LookingAft, float32(w.settings.TextSize))
 	w.sentence.SetText(w.effect(&d))
 	w.top.show(&d)
 	w.sheet.show(&d)
 	w.bottom.show(&d)
+}
+
+// exaggerate makes movement as large as wanted, but for a hanging shaft, a
+// centimetre down, no larger than stays in the picture; and writes how large.
+func (w *Window) exaggerate(d *visit.Document) {
+	n := w.settings.Exaggeration
+	if d.Trial.Held == "hanging" && w.now.err == nil {
+		n = min(n, w.boat.model.MaxExaggeration(&w.now.move))
+	}
+	w.picture.state.Exaggeration = n
+	w.bottom.write(n)
 }
 
 // effect says what the last edit, or the drag in progress, did and why.

@@ -4,6 +4,7 @@ package window
 // what the mechanics say.
 
 import (
+	"fmt"
 	"math"
 	"testing"
 
@@ -177,5 +178,19 @@ func TestSettingsComeBack(t *testing.T) {
 	app.Preferences().SetFloat("exaggeration", 1e9)
 	if got := Load(app.Preferences()).Exaggeration; got != DefaultSettings().Exaggeration {
 		t.Errorf("an exaggeration of 1e9 came back as %v", got)
+	}
+}
+
+// A hanging shaft limits the exaggeration, and what is written is what is drawn.
+func TestAHangingShaftLimitsTheExaggeration(t *testing.T) {
+	w := opened(t, "Avocet")
+	w.change(func(s *Settings) { s.Exaggeration = MostExaggeration })
+	if w.picture.state.Exaggeration != MostExaggeration || w.bottom.times.Text != "movement x 500" {
+		t.Errorf("seated: drawn x %v, written %q", w.picture.state.Exaggeration, w.bottom.times.Text)
+	}
+	w.bottom.held.SetSelected("hanging")
+	n := w.picture.state.Exaggeration
+	if n >= MostExaggeration || w.bottom.times.Text != fmt.Sprintf("movement x %.0f", n) {
+		t.Errorf("hanging: drawn x %v, written %q", n, w.bottom.times.Text)
 	}
 }
