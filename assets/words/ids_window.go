@@ -41,4 +41,19 @@ const (
 	HelpPictureHeight ID = "help_picture_height"
 	HelpPictureDark   ID = "help_picture_dark"
 	PictureDone       ID = "picture_done" // File, Times
+
+	Undone       ID = "undone"        // What
+	Redone       ID = "redone"        // What
+	NothingThere ID = "nothing_there" //
+
+	EditTurnNut     ID = "edit_turn_nut"    // Mount
+	EditSlideMount  ID = "edit_slide_mount" // Mount
+	EditHoldShaft   ID = "edit_hold_shaft"  // Held
+	EditAfloat      ID = "edit_afloat"
+	EditDry         ID = "edit_dry"
+	EditLeverOn     ID = "edit_lever_on"
+	EditLeverOff    ID = "edit_lever_off"
+	EditPower       ID = "edit_power"
+	EditBackToDrawn ID = "edit_back_to_drawn"
+	EditOpenHull    ID = "edit_open_hull" // Hull
 )

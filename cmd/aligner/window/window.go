@@ -99,9 +99,43 @@ func (w *Window) do(e visit.Edit) {
 	w.update()
 }
 
-// undo and redo go through the history.
-func (w *Window) undo() { w.history.Undo(); w.followHull(); w.update() }
-func (w *Window) redo() { w.history.Redo(); w.followHull(); w.update() }
+// undo and redo go through the history, and say which edit they undid or did
+// again.
+func (w *Window) undo() { w.travel(w.history.Undo(), words.Undone) }
+func (w *Window) redo() { w.travel(w.history.Redo(), words.Redone) }
+
+func (w *Window) travel(e visit.Edit, id words.ID) {
+	if e == nil {
+		w.sentence.SetText(w.speaker.Say(words.NothingThere, nil))
+		return
+	}
+	w.followHull()
+	w.update()
+	w.sentence.SetText(w.speaker.Say(id, words.Args{"What": w.describe(e)}))
+}
+
+// describe says an edit in words.
+func (w *Window) describe(e visit.Edit) string {
+	h := &w.boat.hull
+	steps, slides := make([]float64, len(h.Mounts)), make([]float64, len(h.Mounts))
+	for i, m := range h.Mounts {
+		switch e := e.(type) {
+		case *visit.TurnNut:
+			if m.Name == e.Mount {
+				steps[i] = e.By
+			}
+		case *visit.SlideMount:
+			if m.Name == e.Mount {
+				slides[i] = e.By
+			}
+		}
+	}
+	if move := say.Move(w.speaker, w.units(), h, steps, slides); move != "" {
+		return move
+	}
+	id, args := e.Words()
+	return w.speaker.Say(words.ID(id), args)
+}
 
 // followHull prepares another hull when the history has come to one.
 func (w *Window) followHull() {

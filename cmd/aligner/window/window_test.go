@@ -194,3 +194,19 @@ func TestAHangingShaftLimitsTheExaggeration(t *testing.T) {
 		t.Errorf("hanging: drawn x %v, written %q", n, w.bottom.times.Text)
 	}
 }
+
+func TestUndoSaysWhatItUndid(t *testing.T) {
+	w := opened(t, "Eider")
+	w.picture.TypedKey(&fyne.KeyEvent{Name: fyne.KeyUp})
+	w.bottom.held.SetSelected("bolted")
+	for _, want := range []string{"Undone: shaft bolted.", "Undone: fore port up 1 flat.", "Nothing more that way."} {
+		w.undo()
+		if w.sentence.Text != want {
+			t.Errorf("says %q, want %q", w.sentence.Text, want)
+		}
+	}
+	w.redo()
+	if want := "Done again: fore port up 1 flat."; w.sentence.Text != want {
+		t.Errorf("says %q, want %q", w.sentence.Text, want)
+	}
+}
