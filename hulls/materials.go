@@ -15,6 +15,8 @@ package hulls
 import (
 	"fmt"
 	"strings"
+
+	"aligner/hulls/strictjson"
 )
 
 // Material is a shaft alloy in one condition.
@@ -59,14 +61,14 @@ func MaterialOf(uns, condition string) (Material, error) {
 	number := "UNS " + strings.TrimPrefix(uns, "UNS ")
 	conditions := Conditions(number)
 	if len(conditions) == 0 {
-		return Material{}, fmt.Errorf("no material %s; known are %s", quoted(uns), strings.Join(MaterialNumbers(), ", "))
+		return Material{}, fmt.Errorf("no material %s; known are %s", strictjson.Quoted(uns), strings.Join(MaterialNumbers(), ", "))
 	}
 	for _, m := range materials {
 		if m.UNS == number && (condition == "" || m.Condition == condition) {
 			return m, nil
 		}
 	}
-	return Material{}, fmt.Errorf("no condition %s of %s; known are %s", quoted(condition), number, strings.Join(conditions, ", "))
+	return Material{}, fmt.Errorf("no condition %s of %s; known are %s", strictjson.Quoted(condition), number, strings.Join(conditions, ", "))
 }
 
 // MaterialNumbers lists the UNS numbers known, each once.

@@ -16,6 +16,8 @@ import (
 	"slices"
 	"strconv"
 	"strings"
+
+	"aligner/hulls/strictjson"
 )
 
 // Thread is a screw thread of a standard series.
@@ -127,7 +129,7 @@ func metricThread(diameter, pitch string) (Thread, error) {
 func listNumbers(list []float64) string {
 	words := make([]string, len(list))
 	for i, v := range list {
-		words[i] = plain(v)
+		words[i] = strictjson.Plain(v)
 	}
 	if len(words) == 1 {
 		return words[0]

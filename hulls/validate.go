@@ -16,6 +16,8 @@ import (
 	"strings"
 	"unicode"
 	"unicode/utf8"
+
+	"aligner/hulls/strictjson"
 )
 
 // Validate looks a hull over. Places in the report are paths in the hull file
@@ -67,10 +69,10 @@ type window struct {
 func (c *checker) within(place string, v float64, w window) bool {
 	switch {
 	case !(v >= w.least && v <= w.most):
-		c.refuse(place, with(v, w.unit), fmt.Sprintf("%s to %s", plain(w.least), with(w.most, w.unit)), "correct the number or its unit")
+		c.refuse(place, with(v, w.unit), fmt.Sprintf("%s to %s", strictjson.Plain(w.least), with(w.most, w.unit)), "correct the number or its unit")
 		return false
 	case v < w.low || v > w.high:
-		c.doubt(place, with(v, w.unit), fmt.Sprintf("%s to %s as a rule", plain(w.low), with(w.high, w.unit)), "measure again; keep it if it is so")
+		c.doubt(place, with(v, w.unit), fmt.Sprintf("%s to %s as a rule", strictjson.Plain(w.low), with(w.high, w.unit)), "measure again; keep it if it is so")
 	}
 	return true
 }
@@ -78,9 +80,9 @@ func (c *checker) within(place string, v float64, w window) bool {
 // with writes a number and its unit.
 func with(v float64, unit string) string {
 	if unit == "" {
-		return plain(v)
+		return strictjson.Plain(v)
 	}
-	return plain(v) + " " + unit
+	return strictjson.Plain(v) + " " + unit
 }
 
 func (c *checker) offsets(place string, v [2]float64) {
@@ -93,11 +95,11 @@ func (c *checker) offsets(place string, v [2]float64) {
 func (c *checker) name(place, s string) bool {
 	switch {
 	case strings.TrimSpace(s) == "":
-		c.refuse(place, quoted(s), "a name", "give it a name")
+		c.refuse(place, strictjson.Quoted(s), "a name", "give it a name")
 	case !printableText(s):
-		c.refuse(place, quoted(s), "letters, digits and signs that can be printed", "take the control characters out")
+		c.refuse(place, strictjson.Quoted(s), "letters, digits and signs that can be printed", "take the control characters out")
 	case s != strings.TrimSpace(s):
-		c.refuse(place, quoted(s), "no space before or after the name", "write "+quoted(strings.TrimSpace(s)))
+		c.refuse(place, strictjson.Quoted(s), "no space before or after the name", "write "+strictjson.Quoted(strings.TrimSpace(s)))
 	case utf8.RuneCountInString(s) > 60:
 		c.refuse(place, fmt.Sprintf("%d characters", utf8.RuneCountInString(s)), "at most 60", "shorten the name")
 	default:
@@ -118,7 +120,7 @@ func printableText(s string) bool {
 func (c *checker) distinct(place, name string, taken map[string]string) {
 	key := strings.ToLower(name)
 	if first, ok := taken[key]; ok {
-		c.refuse(place, quoted(name), "a name of its own, not that of "+first, "rename one of the two")
+		c.refuse(place, strictjson.Quoted(name), "a name of its own, not that of "+first, "rename one of the two")
 		return
 	}
 	taken[key] = strings.TrimSuffix(place, ".name")
@@ -133,9 +135,9 @@ func (c *checker) identity() {
 	h := c.h
 	c.name("name", h.Name)
 	if !printableText(h.HIN) {
-		c.refuse("hin", quoted(h.HIN), "letters and digits", "read the plate again")
+		c.refuse("hin", strictjson.Quoted(h.HIN), "letters and digits", "read the plate again")
 	} else if h.HIN != "" && !hinForm.MatchString(strings.ToUpper(h.HIN)) {
-		c.doubt("hin", quoted(h.HIN), "twelve characters as in 33 CFR 181.25", "read the plate again; older boats have other forms")
+		c.doubt("hin", strictjson.Quoted(h.HIN), "twelve characters as in 33 CFR 181.25", "read the plate again; older boats have other forms")
 	}
 	if h.OwnerReference != "" {
 		c.name("owner_reference", h.OwnerReference)
@@ -143,7 +145,7 @@ func (c *checker) identity() {
 	switch h.Layout {
 	case InLine, DownAngle, VDrive:
 	default:
-		c.refuse("layout", quoted(string(h.Layout)), `one of "in-line", "down-angle", "v-drive"`, "choose one of these")
+		c.refuse("layout", strictjson.Quoted(string(h.Layout)), `one of "in-line", "down-angle", "v-drive"`, "choose one of these")
 	}
 	c.within("shaft_angle_deg", h.ShaftAngleDeg, window{-10, 35, 0, 20, "degrees"})
 	if h.ShaftSpeedMaxRPM != 0 {
@@ -154,21 +156,21 @@ func (c *checker) identity() {
 func (c *checker) tolerance() {
 	for _, pointer := range slices.Sorted(maps.Keys(c.h.Tolerance)) {
 		if v := c.h.Tolerance[pointer]; !(v >= 0 && v <= math.MaxFloat64) {
-			c.refuse(join("tolerance", pointer), plain(v), "0 or more", "give the plus-or-minus without its sign")
+			c.refuse(strictjson.Join("tolerance", pointer), strictjson.Plain(v), "0 or more", "give the plus-or-minus without its sign")
 		}
 	}
 	if len(c.h.Tolerance) == 0 {
 		return
 	}
 	// Pointers lead into the file this hull is written as.
-	root, f := parseTree(Encode(*c.h), "")
+	root, f := strictjson.Parse(Encode(*c.h), "", hullFormat)
 	if f != nil {
 		c.refuse("tolerance", f.Value, f.Limit, f.Mend)
 		return
 	}
-	d := &decoder{}
+	d := newDecoder("", "")
 	d.tolerancePointers(root, c.h.Tolerance)
-	for _, f := range d.faults {
+	for _, f := range d.Faults {
 		c.refuse(f.Place, f.Value, f.Limit, f.Mend)
 	}
 }
@@ -183,7 +185,7 @@ func (c *checker) look() {
 		{"look.hose", c.h.Look.Hose, lookHoses},
 	} {
 		if l.value != "" && !slices.Contains(l.known, l.value) {
-			c.refuse(l.key, quoted(l.value), `one of "`+strings.Join(l.known, `", "`)+`"`, "choose one of these")
+			c.refuse(l.key, strictjson.Quoted(l.value), `one of "`+strings.Join(l.known, `", "`)+`"`, "choose one of these")
 		}
 	}
 }

@@ -5,6 +5,8 @@ package hulls
 import (
 	"fmt"
 	"math"
+
+	"aligner/hulls/strictjson"
 )
 
 func (c *checker) log() {
@@ -52,7 +54,7 @@ func (c *checker) stuffingBox() {
 	lip := l.AtMM + l.LengthMM/2
 	switch half, length := c.h.Coupling.ShaftHalfLengthMM, c.h.Shaft.LengthMM; {
 	case !(b.AtMM <= -half && b.AtMM >= -length):
-		c.refuse("stuffing_box.at_mm", with(b.AtMM, "mm"), fmt.Sprintf("on the shaft, %s to %s", plain(-length), with(-half, "mm")), "x counts forward from the face")
+		c.refuse("stuffing_box.at_mm", with(b.AtMM, "mm"), fmt.Sprintf("on the shaft, %s to %s", strictjson.Plain(-length), with(-half, "mm")), "x counts forward from the face")
 	case math.Abs(b.AtMM-lip) > 300:
 		c.doubt("stuffing_box.at_mm", with(b.AtMM, "mm"), fmt.Sprintf("within 300 mm of the log's fore lip, %s", with(lip, "mm")), "measure both from the face")
 	}

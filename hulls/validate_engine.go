@@ -6,6 +6,8 @@ import (
 	"fmt"
 	"math"
 	"strings"
+
+	"aligner/hulls/strictjson"
 )
 
 // gravityMS2 is standard gravity (CGPM 1901).
@@ -43,7 +45,7 @@ func (c *checker) mounts() {
 		place := fmt.Sprintf("mounts[%d]", i)
 		if c.name(place+".name", m.Name) {
 			if strings.Contains(m.Name, "=") {
-				c.refuse(place+".name", quoted(m.Name), `a name without "="`, "rename the mount: the command line splits at =")
+				c.refuse(place+".name", strictjson.Quoted(m.Name), `a name without "="`, "rename the mount: the command line splits at =")
 			}
 			c.distinct(place+".name", m.Name, taken)
 		}
@@ -73,7 +75,7 @@ func (c *checker) mount(place string, m Mount) {
 		c.within(place+".shim_step_mm", m.ShimStepMM, window{0.001, 10, 0.02, 2, "mm"})
 		c.within(place+".stiffness_n_per_mm.along", m.StiffnessNPerMM.Along, window{100, 1e7, 5000, 1e6, "N/mm"})
 	default:
-		c.refuse(place+".kind", quoted(string(m.Kind)), `"rubber" or "solid"`, "choose one of these")
+		c.refuse(place+".kind", strictjson.Quoted(string(m.Kind)), `"rubber" or "solid"`, "choose one of these")
 		return
 	}
 	c.crossStiffness(place+".stiffness_n_per_mm", m)
@@ -82,7 +84,7 @@ func (c *checker) mount(place string, m Mount) {
 	switch m.Reach {
 	case Open, Awkward, Blind:
 	default:
-		c.refuse(place+".reach", quoted(string(m.Reach)), `one of "open", "awkward", "blind"`, "choose one of these")
+		c.refuse(place+".reach", strictjson.Quoted(string(m.Reach)), `one of "open", "awkward", "blind"`, "choose one of these")
 	}
 }
 
@@ -94,7 +96,7 @@ const pitchTolerance = 0.005
 func (c *checker) adjuster(place string, m Mount) {
 	t, err := ThreadOf(m.Thread)
 	if err != nil {
-		c.refuse(place+".thread", quoted(m.Thread), err.Error(), "read the thread off the stud with a pitch gauge")
+		c.refuse(place+".thread", strictjson.Quoted(m.Thread), err.Error(), "read the thread off the stud with a pitch gauge")
 		return
 	}
 	if !(math.Abs(m.ThreadPitchMM-t.PitchMM) <= pitchTolerance*t.PitchMM) {
@@ -132,9 +134,9 @@ func (c *checker) crossStiffness(place string, m Mount) {
 func (c *checker) travel(place string, r [2]float64, low, high string) {
 	switch {
 	case r[0] > r[1]:
-		c.refuse(place, fmt.Sprintf("[%s, %s]", plain(r[0]), plain(r[1])), "the smaller number first", "exchange the two numbers")
+		c.refuse(place, fmt.Sprintf("[%s, %s]", strictjson.Plain(r[0]), strictjson.Plain(r[1])), "the smaller number first", "exchange the two numbers")
 	case !(r[0] <= 0 && r[1] >= 0):
-		c.refuse(place, fmt.Sprintf("[%s, %s]", plain(r[0]), plain(r[1])),
+		c.refuse(place, fmt.Sprintf("[%s, %s]", strictjson.Plain(r[0]), strictjson.Plain(r[1])),
 			fmt.Sprintf("[0 or less (%s), 0 or more (%s)]", low, high), "count both from where the mount stands now")
 	default:
 		for i := range r {

@@ -7,6 +7,8 @@ import (
 	"math"
 	"slices"
 	"strings"
+
+	"aligner/hulls/strictjson"
 )
 
 // ReservedBearingName is what results call the log; no bearing may have it.
@@ -60,14 +62,14 @@ func (c *checker) bolts() {
 	}
 	t, err := ThreadOf(b.Thread)
 	if err != nil {
-		c.refuse("coupling.bolts.thread", quoted(b.Thread), err.Error(), "read the thread with a pitch gauge")
+		c.refuse("coupling.bolts.thread", strictjson.Quoted(b.Thread), err.Error(), "read the thread with a pitch gauge")
 	} else if t.MajorMM > 0.2*c.h.Coupling.OuterDiameterMM {
 		c.doubt("coupling.bolts.thread", t.Designation, "a fifth of the face's diameter at most, as a rule", "measure the bolts")
 	}
 	if !printableText(b.Grade) {
-		c.refuse("coupling.bolts.grade", quoted(b.Grade), "a grade that can be printed", "take the control characters out")
+		c.refuse("coupling.bolts.grade", strictjson.Quoted(b.Grade), "a grade that can be printed", "take the control characters out")
 	} else if !slices.Contains(boltGrades, b.Grade) {
-		c.doubt("coupling.bolts.grade", quoted(b.Grade), "one of "+strings.Join(boltGrades, ", "), "read the head mark; no tightening figure is given for an unknown grade")
+		c.doubt("coupling.bolts.grade", strictjson.Quoted(b.Grade), "one of "+strings.Join(boltGrades, ", "), "read the head mark; no tightening figure is given for an unknown grade")
 	}
 }
 
@@ -76,9 +78,9 @@ func (c *checker) shaft() {
 	c.within("shaft.diameter_mm", s.DiameterMM, window{6, 400, 15, 120, "mm"})
 	c.within("shaft.length_mm", s.LengthMM, window{100, 20000, 300, 10000, "mm"})
 	if _, err := MaterialOf(s.Material, ""); err != nil || !strings.HasPrefix(s.Material, "UNS ") {
-		c.refuse("shaft.material", quoted(s.Material), "one of "+strings.Join(MaterialNumbers(), ", "), "give the alloy by its UNS number; its density and stiffness follow")
+		c.refuse("shaft.material", strictjson.Quoted(s.Material), "one of "+strings.Join(MaterialNumbers(), ", "), "give the alloy by its UNS number; its density and stiffness follow")
 	} else if _, err := MaterialOf(s.Material, s.Condition); err != nil {
-		c.refuse("shaft.condition", quoted(s.Condition), `one of "`+strings.Join(Conditions(s.Material), `", "`)+`"`, "choose one of these, or leave the key out")
+		c.refuse("shaft.condition", strictjson.Quoted(s.Condition), `one of "`+strings.Join(Conditions(s.Material), `", "`)+`"`, "choose one of these, or leave the key out")
 	}
 	k := c.h.Coupling
 	switch {
@@ -102,7 +104,7 @@ func (c *checker) bearings() {
 		place := fmt.Sprintf("bearings[%d]", i)
 		if c.name(place+".name", b.Name) {
 			if strings.EqualFold(b.Name, ReservedBearingName) {
-				c.refuse(place+".name", quoted(b.Name), `a name other than "log", which results use for the log itself`, `rename it, say "log bearing"`)
+				c.refuse(place+".name", strictjson.Quoted(b.Name), `a name other than "log", which results use for the log itself`, `rename it, say "log bearing"`)
 			}
 			c.distinct(place+".name", b.Name, taken)
 		}

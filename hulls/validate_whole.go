@@ -8,6 +8,8 @@ import (
 	"math"
 	"slices"
 	"strings"
+
+	"aligner/hulls/strictjson"
 )
 
 // footprint asks whether the engine's weight falls inside its mounts, and how
@@ -35,7 +37,7 @@ func (c *checker) footprint() {
 	}
 	sagMM := h.Engine.MassKg * gravityMS2 * math.Cos(bedRad) / along
 	if anyRubber(h.Mounts) && (sagMM < 1 || sagMM > 8) {
-		c.doubt("engine.mass_kg", fmt.Sprintf("%s kg, which presses the mounts together by %.3g mm on average", plain(h.Engine.MassKg), sagMM),
+		c.doubt("engine.mass_kg", fmt.Sprintf("%s kg, which presses the mounts together by %.3g mm on average", strictjson.Plain(h.Engine.MassKg), sagMM),
 			"1 to 8 mm as a rule", "check the mass and the stiffness of the mounts")
 	}
 }
@@ -74,7 +76,7 @@ func (c *checker) layout() {
 		words := strings.Fields(strings.ToLower(m.Name))
 		port, starboard := slices.Contains(words, "port"), slices.Contains(words, "starboard")
 		if port && !starboard && m.AtMM[1] < 0 || starboard && !port && m.AtMM[1] > 0 {
-			c.doubt(place+"[1]", fmt.Sprintf("y = %s on %s", plain(m.AtMM[1]), quoted(m.Name)), "y above 0 to port, below 0 to starboard", "exchange the sign or the name")
+			c.doubt(place+"[1]", fmt.Sprintf("y = %s on %s", strictjson.Plain(m.AtMM[1]), strictjson.Quoted(m.Name)), "y above 0 to port, below 0 to starboard", "exchange the sign or the name")
 		}
 		if slices.Contains(words, "fore") {
 			foreMost = math.Min(foreMost, m.AtMM[0])
@@ -106,7 +108,7 @@ func (c *checker) layoutAngles() {
 		c.doubt("engine.centre_of_mass_mm[0]", with(x, "mm"), want, "check the sign and the layout")
 	}
 	if bed := h.ShaftAngleDeg - d; math.Abs(bed) > 17 {
-		c.doubt("engine.down_angle_deg", fmt.Sprintf("an engine bed that slopes by %s degrees", plain(bed)), "at most 17 as a rule", "check shaft angle and down angle")
+		c.doubt("engine.down_angle_deg", fmt.Sprintf("an engine bed that slopes by %s degrees", strictjson.Plain(bed)), "at most 17 as a rule", "check shaft angle and down angle")
 	}
 }
 
@@ -120,10 +122,10 @@ func (c *checker) spans() {
 	for _, b := range c.h.bearingsFromFore() {
 		clear := from - (b.AtMM + b.LengthMM/2)
 		if n := clear / c.h.Shaft.DiameterMM; n < leastSpanDiameters || n > mostSpanDiameters {
-			c.doubt(fmt.Sprintf("bearings[%d].at_mm", b.index), fmt.Sprintf("%.3g shaft diameters clear from %s to %s", n, what, quoted(b.Name)),
+			c.doubt(fmt.Sprintf("bearings[%d].at_mm", b.index), fmt.Sprintf("%.3g shaft diameters clear from %s to %s", n, what, strictjson.Quoted(b.Name)),
 				fmt.Sprintf("%d to %d as a rule", leastSpanDiameters, mostSpanDiameters), "check the bearing's place and the shaft's diameter")
 		}
-		from, what = b.AtMM-b.LengthMM/2, quoted(b.Name)
+		from, what = b.AtMM-b.LengthMM/2, strictjson.Quoted(b.Name)
 	}
 }
 

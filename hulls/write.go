@@ -14,149 +14,149 @@ import (
 // refuse; a number that is not finite comes out as null, which no reader of
 // this format takes.
 func Encode(h Hull) []byte {
-	e := &encoder{tolerance: h.Tolerance}
-	e.open("", '{')
-	e.text("format", FormatHull)
-	e.text("name", h.Name)
-	e.optionalText("hin", h.HIN)
-	e.optionalText("owner_reference", h.OwnerReference)
-	e.text("layout", string(h.Layout))
-	e.number("shaft_angle_deg", h.ShaftAngleDeg)
-	e.optionalNumber("shaft_speed_max_rpm", h.ShaftSpeedMaxRPM, 0)
+	e := newEncoder(h.Tolerance)
+	e.Open("", '{')
+	e.Text("format", FormatHull)
+	e.Text("name", h.Name)
+	e.OptionalText("hin", h.HIN)
+	e.OptionalText("owner_reference", h.OwnerReference)
+	e.Text("layout", string(h.Layout))
+	e.Number("shaft_angle_deg", h.ShaftAngleDeg)
+	e.OptionalNumber("shaft_speed_max_rpm", h.ShaftSpeedMaxRPM, 0)
 	e.engine(h.Engine)
-	e.open("mounts", '[')
+	e.Open("mounts", '[')
 	for i, m := range h.Mounts {
 		e.mount(i, m)
 	}
-	e.close(']')
+	e.Close(']')
 	e.coupling(h.Coupling)
 	e.shaft(h.Shaft)
-	e.open("bearings", '[')
+	e.Open("bearings", '[')
 	for i, b := range h.Bearings {
 		e.bearing(i, b)
 	}
-	e.close(']')
+	e.Close(']')
 	e.log(h.Log)
 	if h.StuffingBox != nil {
 		e.stuffingBox(*h.StuffingBox)
 	}
 	e.propeller(h.Propeller)
-	e.toleranceTable()
+	e.toleranceTable(h.Tolerance)
 	e.look(h.Look)
-	e.close('}')
-	e.buf.WriteByte('\n')
-	return e.buf.Bytes()
+	e.Close('}')
+	e.EndLine()
+	return e.Bytes()
 }
 
 func (e *encoder) engine(g Engine) {
-	e.open("engine", '{')
-	e.number("mass_kg", g.MassKg)
-	e.numbers("centre_of_mass_mm", g.CentreOfMassMM[:])
-	e.number("down_angle_deg", g.DownAngleDeg)
-	e.close('}')
+	e.Open("engine", '{')
+	e.Number("mass_kg", g.MassKg)
+	e.Numbers("centre_of_mass_mm", g.CentreOfMassMM[:])
+	e.Number("down_angle_deg", g.DownAngleDeg)
+	e.Close('}')
 }
 
 func (e *encoder) mount(i int, m Mount) {
-	e.item(i, '{')
-	e.text("name", m.Name)
-	e.numbers("at_mm", m.AtMM[:])
+	e.Item(i, '{')
+	e.Text("name", m.Name)
+	e.Numbers("at_mm", m.AtMM[:])
 	if m.Kind == Solid {
-		e.text("kind", string(Solid))
-		e.number("shim_step_mm", m.ShimStepMM)
+		e.Text("kind", string(Solid))
+		e.Number("shim_step_mm", m.ShimStepMM)
 	} else {
-		e.text("thread", m.Thread)
-		e.number("thread_pitch_mm", m.ThreadPitchMM)
+		e.Text("thread", m.Thread)
+		e.Number("thread_pitch_mm", m.ThreadPitchMM)
 	}
-	e.open("stiffness_n_per_mm", '{')
-	e.number("along", m.StiffnessNPerMM.Along)
-	e.number("fore_aft", m.StiffnessNPerMM.ForeAft)
-	e.number("athwart", m.StiffnessNPerMM.Athwart)
-	e.close('}')
-	e.numbers("nut_range_mm", m.NutRangeMM[:])
-	e.numbers("slide_range_mm", m.SlideRangeMM[:])
-	e.text("reach", string(m.Reach))
-	e.close('}')
+	e.Open("stiffness_n_per_mm", '{')
+	e.Number("along", m.StiffnessNPerMM.Along)
+	e.Number("fore_aft", m.StiffnessNPerMM.ForeAft)
+	e.Number("athwart", m.StiffnessNPerMM.Athwart)
+	e.Close('}')
+	e.Numbers("nut_range_mm", m.NutRangeMM[:])
+	e.Numbers("slide_range_mm", m.SlideRangeMM[:])
+	e.Text("reach", string(m.Reach))
+	e.Close('}')
 }
 
 func (e *encoder) coupling(c Coupling) {
-	e.open("coupling", '{')
-	e.number("outer_diameter_mm", c.OuterDiameterMM)
-	e.number("pilot_diameter_mm", c.PilotDiameterMM)
-	e.number("shaft_half_mass_kg", c.ShaftHalfMassKg)
-	e.number("shaft_half_length_mm", c.ShaftHalfLengthMM)
-	e.open("bolts", '{')
-	e.number("count", float64(c.Bolts.Count))
-	e.text("thread", c.Bolts.Thread)
-	e.text("grade", c.Bolts.Grade)
-	e.close('}')
-	e.close('}')
+	e.Open("coupling", '{')
+	e.Number("outer_diameter_mm", c.OuterDiameterMM)
+	e.Number("pilot_diameter_mm", c.PilotDiameterMM)
+	e.Number("shaft_half_mass_kg", c.ShaftHalfMassKg)
+	e.Number("shaft_half_length_mm", c.ShaftHalfLengthMM)
+	e.Open("bolts", '{')
+	e.Number("count", float64(c.Bolts.Count))
+	e.Text("thread", c.Bolts.Thread)
+	e.Text("grade", c.Bolts.Grade)
+	e.Close('}')
+	e.Close('}')
 }
 
 func (e *encoder) shaft(s Shaft) {
-	e.open("shaft", '{')
-	e.number("diameter_mm", s.DiameterMM)
-	e.number("length_mm", s.LengthMM)
-	e.text("material", s.Material)
-	e.optionalText("condition", s.Condition)
-	e.close('}')
+	e.Open("shaft", '{')
+	e.Number("diameter_mm", s.DiameterMM)
+	e.Number("length_mm", s.LengthMM)
+	e.Text("material", s.Material)
+	e.OptionalText("condition", s.Condition)
+	e.Close('}')
 }
 
 func (e *encoder) bearing(i int, b Bearing) {
-	e.item(i, '{')
-	e.text("name", b.Name)
-	e.number("at_mm", b.AtMM)
-	e.number("length_mm", b.LengthMM)
-	e.number("radial_stiffness_n_per_mm", b.RadialStiffnessNPerMM)
-	e.number("diametral_clearance_mm", b.DiametralClearanceMM)
+	e.Item(i, '{')
+	e.Text("name", b.Name)
+	e.Number("at_mm", b.AtMM)
+	e.Number("length_mm", b.LengthMM)
+	e.Number("radial_stiffness_n_per_mm", b.RadialStiffnessNPerMM)
+	e.Number("diametral_clearance_mm", b.DiametralClearanceMM)
 	e.offset(b.OffsetMM)
-	e.close('}')
+	e.Close('}')
 }
 
 func (e *encoder) log(l Log) {
-	e.open("log", '{')
-	e.number("at_mm", l.AtMM)
-	e.number("length_mm", l.LengthMM)
-	e.number("bore_mm", l.BoreMM)
+	e.Open("log", '{')
+	e.Number("at_mm", l.AtMM)
+	e.Number("length_mm", l.LengthMM)
+	e.Number("bore_mm", l.BoreMM)
 	e.offset(l.OffsetMM)
-	e.close('}')
+	e.Close('}')
 }
 
 func (e *encoder) stuffingBox(b StuffingBox) {
-	e.open("stuffing_box", '{')
-	e.number("at_mm", b.AtMM)
-	e.number("mass_kg", b.MassKg)
-	e.number("radial_stiffness_n_per_mm", b.RadialStiffnessNPerMM)
+	e.Open("stuffing_box", '{')
+	e.Number("at_mm", b.AtMM)
+	e.Number("mass_kg", b.MassKg)
+	e.Number("radial_stiffness_n_per_mm", b.RadialStiffnessNPerMM)
 	e.offset(b.OffsetMM)
-	e.close('}')
+	e.Close('}')
 }
 
 func (e *encoder) propeller(p Propeller) {
-	e.open("propeller", '{')
-	e.number("mass_kg", p.MassKg)
-	e.number("at_mm", p.AtMM)
-	e.number("diameter_mm", p.DiameterMM)
-	e.optionalNumber("density_kg_m3", p.DensityKgM3, DefaultPropellerDensityKgM3)
-	e.close('}')
+	e.Open("propeller", '{')
+	e.Number("mass_kg", p.MassKg)
+	e.Number("at_mm", p.AtMM)
+	e.Number("diameter_mm", p.DiameterMM)
+	e.OptionalNumber("density_kg_m3", p.DensityKgM3, DefaultPropellerDensityKgM3)
+	e.Close('}')
 }
 
-func (e *encoder) toleranceTable() {
-	if len(e.tolerance) == 0 {
+func (e *encoder) toleranceTable(tolerance map[string]float64) {
+	if len(tolerance) == 0 {
 		return
 	}
-	e.open("tolerance", '{')
-	for _, pointer := range slices.Sorted(maps.Keys(e.tolerance)) {
-		e.number(pointer, e.tolerance[pointer])
+	e.Open("tolerance", '{')
+	for _, pointer := range slices.Sorted(maps.Keys(tolerance)) {
+		e.Number(pointer, tolerance[pointer])
 	}
-	e.close('}')
+	e.Close('}')
 }
 
 func (e *encoder) look(l Look) {
 	if l == (Look{}) {
 		return
 	}
-	e.open("look", '{')
-	e.optionalText("engine", l.Engine)
-	e.optionalText("hull_section", l.HullSection)
-	e.optionalText("hose", l.Hose)
-	e.close('}')
+	e.Open("look", '{')
+	e.OptionalText("engine", l.Engine)
+	e.OptionalText("hull_section", l.HullSection)
+	e.OptionalText("hose", l.Hose)
+	e.Close('}')
 }

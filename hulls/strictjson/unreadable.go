@@ -1,4 +1,4 @@
-package hulls
+package strictjson
 
 // This file tells a file that is no JSON text: the wrong bytes as a whole, and
 // the places where the decoder gives up.
@@ -15,11 +15,11 @@ import (
 // screen refuses what is wrong with the bytes as a whole.
 func (p *parser) screen() *Fault {
 	switch {
-	case len(p.data) > MaxFileBytes:
-		return &Fault{File: p.file, Value: fmt.Sprintf("more than %d bytes", MaxFileBytes),
-			Limit: fmt.Sprintf("at most %d bytes", MaxFileBytes), Mend: "give a hull file"}
+	case len(p.data) > p.format.MaxBytes:
+		return &Fault{File: p.file, Value: fmt.Sprintf("more than %d bytes", p.format.MaxBytes),
+			Limit: fmt.Sprintf("at most %d bytes", p.format.MaxBytes), Mend: p.format.give()}
 	case len(bytes.TrimSpace(p.data)) == 0:
-		return &Fault{File: p.file, Value: "an empty file", Limit: "a hull in JSON", Mend: "give a hull file"}
+		return &Fault{File: p.file, Value: "an empty file", Limit: p.format.a() + " in JSON", Mend: p.format.give()}
 	case bytes.HasPrefix(p.data, []byte("\xef\xbb\xbf")):
 		return &Fault{File: p.file, Line: 1, Value: "a byte order mark", Limit: "plain UTF-8", Mend: "save the file as UTF-8 without a byte order mark"}
 	case bytes.HasPrefix(p.data, []byte("\xff\xfe")), bytes.HasPrefix(p.data, []byte("\xfe\xff")):
@@ -49,7 +49,7 @@ func (p *parser) next(path string) (json.Token, *Fault) {
 	if errors.Is(err, io.EOF) || errors.Is(err, io.ErrUnexpectedEOF) {
 		line := 1 + bytes.Count(bytes.TrimRight(p.data, " \t\r\n"), []byte("\n"))
 		return nil, &Fault{File: p.file, Place: path, Line: line, Value: "the end of the file",
-			Limit: "the rest of the hull", Mend: "the file is cut off: copy it again"}
+			Limit: "the rest of the " + p.format.Noun, Mend: "the file is cut off: copy it again"}
 	}
 	// The decoder stops before the text it cannot read.
 	line := p.line()
@@ -59,9 +59,9 @@ func (p *parser) next(path string) (json.Token, *Fault) {
 	if i := bytes.IndexAny(word, " \t\r\n,]}"); i >= 0 {
 		word = word[:max(i, 1)]
 	}
-	value := quoted(string(word))
+	value := Quoted(string(word))
 	if bytes.HasPrefix(word, []byte(`"`)) {
-		value = printable(string(word), 60)
+		value = Printable(string(word), 60)
 	}
 	f := &Fault{File: p.file, Place: path, Line: line, Value: value, Limit: "JSON",
 		Mend: "look there for a comma, colon or quote missing or too many, a decimal comma, a comment"}

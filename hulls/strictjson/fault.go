@@ -1,6 +1,6 @@
-package hulls
+package strictjson
 
-// This file says how a bad or doubtful hull is told: one line that names the
+// This file says how something bad or doubtful is told: one line that names the
 // file, the place in it, the value found, the limit and the mend.
 
 import (
@@ -13,7 +13,7 @@ import (
 
 // Fault is one thing wrong, or doubtful, with a file.
 type Fault struct {
-	File  string // as the caller named it; "" for a hull that is in no file
+	File  string // as the caller named it; "" for what is in no file
 	Place string // path such as mounts[1].thread_pitch_mm; "" for the file as a whole
 	Line  int    // line of the file, counted from 1; 0 when there is none
 	Value string // what was found
@@ -25,18 +25,18 @@ type Fault struct {
 func (f *Fault) Error() string {
 	var b strings.Builder
 	if f.File != "" {
-		fmt.Fprintf(&b, "%s: ", printable(f.File, 200))
+		fmt.Fprintf(&b, "%s: ", Printable(f.File, 200))
 	}
 	if where := f.where(); where != "" {
 		fmt.Fprintf(&b, "%s: ", where)
 	}
 	fmt.Fprintf(&b, "found %s; wanted %s; %s",
-		printable(f.Value, 200), printable(f.Limit, 400), printable(f.Mend, 400))
+		Printable(f.Value, 200), Printable(f.Limit, 400), Printable(f.Mend, 400))
 	return b.String()
 }
 
 func (f *Fault) where() string {
-	place := printable(f.Place, 120)
+	place := Printable(f.Place, 120)
 	switch {
 	case f.Line == 0:
 		return place
@@ -46,30 +46,13 @@ func (f *Fault) where() string {
 	return fmt.Sprintf("%s (line %d)", place, f.Line)
 }
 
-// Report is what looking a hull over found. A hull with refusals is not a
-// possible boat, or not one this program can work with; doubts are odd
-// numbers that a real boat may have all the same.
-type Report struct {
-	Refusals []Fault
-	Doubts   []Fault
-}
+// Quoted shows a text of the file, cut when long.
+func Quoted(s string) string { return `"` + Printable(s, 60) + `"` }
 
-// Err is the first refusal, or nil.
-func (r Report) Err() error {
-	if len(r.Refusals) == 0 {
-		return nil
-	}
-	f := r.Refusals[0]
-	return &f
-}
-
-// quoted shows a text of the file, cut when long.
-func quoted(s string) string { return `"` + printable(s, 60) + `"` }
-
-// printable replaces whatever could break a line or hide text (control
+// Printable replaces whatever could break a line or hide text (control
 // characters, direction marks, bad UTF-8) by its escape, and cuts after max
 // characters.
-func printable(s string, max int) string {
+func Printable(s string, max int) string {
 	var b strings.Builder
 	n := 0
 	for i, r := range s {
@@ -91,9 +74,9 @@ func printable(s string, max int) string {
 	return b.String()
 }
 
-// plain writes a number for people: no exponent where it can be helped, at
+// Plain writes a number for people: no exponent where it can be helped, at
 // most six significant digits.
-func plain(v float64) string {
+func Plain(v float64) string {
 	s := strconv.FormatFloat(v, 'g', 6, 64)
 	if a := strings.IndexAny(s, "e"); a < 0 {
 		return s

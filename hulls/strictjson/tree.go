@@ -1,10 +1,10 @@
-package hulls
+package strictjson
 
 // This file turns bytes into a tree of JSON values that remembers lines. It
 // refuses what the JSON grammar leaves open or a lenient reader lets pass:
 // byte order marks, invalid UTF-8, keys given twice, a second value after the
 // first, values too deep, files too large, numbers too large for a float64.
-// What the values mean is left to fields.go.
+// What the values mean is left to fields.go and the owner of the format.
 
 import (
 	"bytes"
@@ -16,76 +16,72 @@ import (
 	"strconv"
 )
 
-// MaxFileBytes is the largest hull file read. The built-in hulls take about
-// 3 kB; the room is for long tolerance tables.
-const MaxFileBytes = 1 << 20
+// Kind is what a JSON value is.
+type Kind int
 
-// MaxDepth is how deep values may nest. A hull file needs four.
-const MaxDepth = 16
-
-type kind int
-
+// The kinds of JSON values.
 const (
-	isNull kind = iota
-	isBool
-	isNumber
-	isString
-	isArray
-	isObject
+	IsNull Kind = iota
+	IsBool
+	IsNumber
+	IsString
+	IsArray
+	IsObject
 )
 
-func (k kind) String() string {
+func (k Kind) String() string {
 	return [...]string{"null", "true or false", "a number", "a text", "a list", "an object"}[k]
 }
 
-// node is one JSON value and the line it ends on (lists and objects: the line
+// Node is one JSON value and the line it ends on (lists and objects: the line
 // they begin on).
-type node struct {
-	kind   kind
-	line   int
-	text   string  // of a string, or a number as written
-	number float64 // of a number
-	items  []*node // of a list, or of an object in the order of keys
-	keys   []string
+type Node struct {
+	Kind   Kind
+	Line   int
+	Text   string  // of a string, or a number as written
+	Number float64 // of a number
+	Items  []*Node // of a list, or of an object in the order of keys
+	Keys   []string
 }
 
-// member finds a key of an object.
-func (n *node) member(key string) *node {
-	for i, k := range n.keys {
+// Member finds a key of an object.
+func (n *Node) Member(key string) *Node {
+	for i, k := range n.Keys {
 		if k == key {
-			return n.items[i]
+			return n.Items[i]
 		}
 	}
 	return nil
 }
 
-// show says what a value is, for a fault.
-func (n *node) show() string {
-	switch n.kind {
-	case isNumber:
-		return printable(n.text, 40)
-	case isString:
-		return quoted(n.text)
-	case isBool:
-		return n.text
-	case isArray:
-		return fmt.Sprintf("a list of %d", len(n.items))
+// Show says what a value is, for a fault.
+func (n *Node) Show() string {
+	switch n.Kind {
+	case IsNumber:
+		return Printable(n.Text, 40)
+	case IsString:
+		return Quoted(n.Text)
+	case IsBool:
+		return n.Text
+	case IsArray:
+		return fmt.Sprintf("a list of %d", len(n.Items))
 	}
-	return n.kind.String()
+	return n.Kind.String()
 }
 
 // parser walks the tokens of one file.
 type parser struct {
-	file string
-	data []byte
-	dec  *json.Decoder
+	file   string
+	format *Format
+	data   []byte
+	dec    *json.Decoder
 	// Line counting goes on from the last token, so that a file costs one pass.
 	countedTo, newlines int
 }
 
-// parseTree reads exactly one JSON value.
-func parseTree(data []byte, file string) (*node, *Fault) {
-	p := &parser{file: file, data: data}
+// Parse reads exactly one JSON value.
+func Parse(data []byte, file string, format *Format) (*Node, *Fault) {
+	p := &parser{file: file, format: format, data: data}
 	if f := p.screen(); f != nil {
 		return nil, f
 	}
@@ -99,9 +95,9 @@ func parseTree(data []byte, file string) (*node, *Fault) {
 	case errors.Is(err, io.EOF):
 		return root, nil
 	case err != nil:
-		return nil, p.fault("", "more text after the end of the hull", "one JSON value and nothing after it", "delete what follows it")
+		return nil, p.fault("", "more text after the end of the "+format.Noun, "one JSON value and nothing after it", "delete what follows it")
 	default:
-		return nil, p.fault("", fmt.Sprintf("%s after the end of the hull", showToken(tok)), "one JSON value and nothing after it", "delete what follows it")
+		return nil, p.fault("", fmt.Sprintf("%s after the end of the %s", showToken(tok), format.Noun), "one JSON value and nothing after it", "delete what follows it")
 	}
 }
 
@@ -119,54 +115,54 @@ func (p *parser) fault(path, value, limit, mend string) *Fault {
 }
 
 // value reads one value at the given path.
-func (p *parser) value(path string, depth int) (*node, *Fault) {
+func (p *parser) value(path string, depth int) (*Node, *Fault) {
 	tok, f := p.next(path)
 	if f != nil {
 		return nil, f
 	}
-	n := &node{line: p.line()}
+	n := &Node{Line: p.line()}
 	switch t := tok.(type) {
 	case nil:
-		n.kind = isNull
+		n.Kind = IsNull
 	case bool:
-		n.kind, n.text = isBool, strconv.FormatBool(t)
+		n.Kind, n.Text = IsBool, strconv.FormatBool(t)
 	case string:
-		n.kind, n.text = isString, t
+		n.Kind, n.Text = IsString, t
 	case json.Number:
-		n.kind, n.text = isNumber, t.String()
-		v, err := strconv.ParseFloat(n.text, 64)
+		n.Kind, n.Text = IsNumber, t.String()
+		v, err := strconv.ParseFloat(n.Text, 64)
 		if err != nil || math.IsInf(v, 0) {
-			return nil, p.fault(path, n.show(), "a number below 1e308", "give the number itself")
+			return nil, p.fault(path, n.Show(), "a number below 1e308", "give the number itself")
 		}
-		n.number = v + 0 // -0 becomes 0
+		n.Number = v + 0 // -0 becomes 0
 	case json.Delim:
 		if depth > MaxDepth {
 			return nil, p.fault(path, fmt.Sprintf("values nested more than %d deep", MaxDepth),
-				fmt.Sprintf("at most %d", MaxDepth), "give a hull file")
+				fmt.Sprintf("at most %d", MaxDepth), p.format.give())
 		}
 		if t == '[' {
-			n.kind = isArray
+			n.Kind = IsArray
 			return n, p.list(n, path, depth)
 		}
-		n.kind = isObject
+		n.Kind = IsObject
 		return n, p.object(n, path, depth)
 	}
 	return n, nil
 }
 
-func (p *parser) list(n *node, path string, depth int) *Fault {
+func (p *parser) list(n *Node, path string, depth int) *Fault {
 	for p.dec.More() {
-		item, f := p.value(fmt.Sprintf("%s[%d]", path, len(n.items)), depth+1)
+		item, f := p.value(fmt.Sprintf("%s[%d]", path, len(n.Items)), depth+1)
 		if f != nil {
 			return f
 		}
-		n.items = append(n.items, item)
+		n.Items = append(n.Items, item)
 	}
 	_, f := p.next(path) // the closing bracket
 	return f
 }
 
-func (p *parser) object(n *node, path string, depth int) *Fault {
+func (p *parser) object(n *Node, path string, depth int) *Fault {
 	seen := map[string]int{}
 	for p.dec.More() {
 		tok, f := p.next(path)
@@ -177,7 +173,7 @@ func (p *parser) object(n *node, path string, depth int) *Fault {
 		if !ok {
 			return p.fault(path, showToken(tok), "a key in quotes", "put the key in quotes")
 		}
-		at := join(path, key)
+		at := Join(path, key)
 		if line, twice := seen[key]; twice {
 			return p.fault(at, "the key a second time", fmt.Sprintf("each key once (first on line %d)", line), "delete one of the two")
 		}
@@ -186,18 +182,18 @@ func (p *parser) object(n *node, path string, depth int) *Fault {
 		if f != nil {
 			return f
 		}
-		n.keys = append(n.keys, key)
-		n.items = append(n.items, item)
+		n.Keys = append(n.Keys, key)
+		n.Items = append(n.Items, item)
 	}
 	_, f := p.next(path) // the closing brace
 	return f
 }
 
-// join appends a key to a path; keys that are not plain words are quoted.
-func join(path, key string) string {
+// Join appends a key to a path; keys that are not plain words are quoted.
+func Join(path, key string) string {
 	for _, r := range key {
 		if r != '_' && (r < '0' || r > '9') && (r < 'a' || r > 'z') && (r < 'A' || r > 'Z') {
-			return path + "[" + quoted(key) + "]"
+			return path + "[" + Quoted(key) + "]"
 		}
 	}
 	if path == "" {
@@ -211,8 +207,8 @@ func showToken(tok json.Token) string {
 	case nil:
 		return "null"
 	case string:
-		return quoted(t)
+		return Quoted(t)
 	default:
-		return quoted(fmt.Sprint(t))
+		return Quoted(fmt.Sprint(t))
 	}
 }
