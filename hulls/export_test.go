@@ -1,5 +1,7 @@
 package hulls
 
+// This file opens the reader to the tests of the schema.
+
 import "aligner/hulls/strictjson"
 
 // ReadStructure tells whether a file has the structure of a hull, whatever its

@@ -13,9 +13,6 @@ import (
 // 3 kB; the room is for long tolerance tables.
 const MaxFileBytes = 1 << 20
 
-// MaxDepth is how deep values may nest. A hull file needs four.
-const MaxDepth = strictjson.MaxDepth
-
 // mostItems bounds lists of objects.
 const mostItems = 100
 
