@@ -84,7 +84,7 @@
 // over them from far to near: no triangle is sorted.
 //
 // Where a triangle is so flat, or so small, that nobody could tell, its light is
-// worked out at its corners and interpolated.
+// worked out at its corners and the finished colour interpolated (ink.go).
 //
 // # Standing still and moving
 //
