@@ -6,7 +6,12 @@ import (
 	"bytes"
 	"encoding/json"
 	"fmt"
-	"io"
+	"maps"
+	"reflect"
+	"slices"
+	"strings"
+
+	"aligner/hulls/strictjson"
 )
 
 // Edit is one named change of a document.
@@ -24,58 +29,78 @@ type Edit interface {
 // kinds makes an empty edit by name. Each edit's file registers its own.
 var kinds = map[string]func() Edit{}
 
-func register(make func() Edit) { kinds[make().Name()] = make }
-
-// Kinds are the names of all edits there are.
-func Kinds() []string {
-	var names []string
-	for name := range kinds {
-		names = append(names, name)
+func register(all ...func() Edit) {
+	for _, make := range all {
+		kinds[make().Name()] = make
 	}
-	return names
 }
 
-// Marshal writes an edit as {"edit": name, "with": {...}}.
+// Kinds are the names of all edits there are, in order.
+func Kinds() []string { return slices.Sorted(maps.Keys(kinds)) }
+
+// editFormat is the form of an edit in JSON. An edit may hold a hull and a
+// visit.
+var editFormat = &strictjson.Format{Noun: "edit", MaxBytes: documentFormat.MaxBytes}
+
+// Marshal writes an edit as one object: its name under "edit", then what it
+// sets.
 func Marshal(e Edit) ([]byte, error) {
-	with, err := json.Marshal(e)
+	fields, err := json.Marshal(e)
 	if err != nil {
-		return nil, fmt.Errorf("edit %s: %w", e.Name(), err)
+		return nil, fmt.Errorf("edit %q: %w", e.Name(), err)
 	}
-	return json.Marshal(struct {
-		Edit string          `json:"edit"`
-		With json.RawMessage `json:"with"`
-	}{e.Name(), with})
+	name, err := json.Marshal(e.Name())
+	if err != nil {
+		return nil, err
+	}
+	out := append([]byte(`{"edit":`), name...)
+	if rest := bytes.TrimPrefix(fields, []byte("{")); len(rest) > 1 {
+		return append(append(out, ','), rest...), nil
+	}
+	return append(out, '}'), nil
 }
 
-// Unmarshal reads an edit that Marshal wrote.
+// Unmarshal reads an edit that Marshal wrote: all its keys and no others.
 func Unmarshal(data []byte) (Edit, error) {
-	var w struct {
-		Edit string          `json:"edit"`
-		With json.RawMessage `json:"with"`
+	root, fault := strictjson.Parse(data, "", editFormat)
+	if fault != nil {
+		return nil, fmt.Errorf("edit: %w", fault)
 	}
-	if err := strict(data, &w); err != nil {
+	var fields map[string]json.RawMessage
+	if err := json.Unmarshal(data, &fields); err != nil {
 		return nil, fmt.Errorf("edit: %w", err)
 	}
-	make, ok := kinds[w.Edit]
-	if !ok {
-		return nil, fmt.Errorf("edit %q: not one of %v", w.Edit, Kinds())
+	name := root.Member("edit")
+	if name == nil || name.Kind != strictjson.IsString || kinds[name.Text] == nil {
+		return nil, fmt.Errorf(`edit: "edit" must be one of "%s"`, strings.Join(Kinds(), `", "`))
 	}
-	e := make()
-	if err := strict(w.With, e); err != nil {
-		return nil, fmt.Errorf("edit %q: %w", w.Edit, err)
+	e := kinds[name.Text]()
+	delete(fields, "edit")
+	wanted := fieldsOf(e)
+	if got := append([]string{}, slices.Sorted(maps.Keys(fields))...); !slices.Equal(got, wanted) {
+		return nil, fmt.Errorf("edit %q: has %q; must have %q", name.Text, got, wanted)
+	}
+	for key, value := range fields {
+		if string(value) == "null" && !mayBeNull[key] {
+			return nil, fmt.Errorf("edit %q: %s is null; must have a value", name.Text, key)
+		}
+	}
+	if err := json.Unmarshal(data, e); err != nil {
+		return nil, fmt.Errorf("edit %q: %w", name.Text, err)
 	}
 	return e, nil
 }
 
-// strict refuses unknown keys and anything after the value.
-func strict(data []byte, v any) error {
-	d := json.NewDecoder(bytes.NewReader(data))
-	d.DisallowUnknownFields()
-	if err := d.Decode(v); err != nil {
-		return err
+// mayBeNull are the keys whose null is a way of taking something back.
+var mayBeNull = map[string]bool{"rule": true, "target": true}
+
+// fieldsOf are the keys an edit sets, in order.
+func fieldsOf(e Edit) []string {
+	t := reflect.TypeOf(e).Elem()
+	names := []string{}
+	for i := range t.NumField() {
+		names = append(names, t.Field(i).Tag.Get("json"))
 	}
-	if _, err := d.Token(); err != io.EOF {
-		return fmt.Errorf("something after the end")
-	}
-	return nil
+	slices.Sort(names)
+	return names
 }

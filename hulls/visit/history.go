@@ -2,6 +2,8 @@ package visit
 
 // This file is the past: every document there was, and the edits between.
 
+import "fmt"
+
 // History holds documents from the first to the last, and where one is.
 type History struct {
 	steps []step
@@ -79,4 +81,21 @@ func (h *History) CanRedo() Edit {
 		return nil
 	}
 	return h.steps[h.at+1].edit
+}
+
+// Replay applies edits as Marshal wrote them, one after the other. The error
+// says which of them failed; the document is then the one before it.
+func Replay(start Document, edits [][]byte) (Document, error) {
+	for i, data := range edits {
+		e, err := Unmarshal(data)
+		if err != nil {
+			return start, fmt.Errorf("edit %d: %w", i+1, err)
+		}
+		next, err := e.Apply(start)
+		if err != nil {
+			return start, fmt.Errorf("edit %d, %s: %w", i+1, e.Name(), err)
+		}
+		start = next
+	}
+	return start, nil
 }

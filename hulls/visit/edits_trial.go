@@ -3,23 +3,24 @@ package visit
 // This file holds the edits of what is being tried.
 
 import (
-	"encoding/json"
 	"fmt"
 	"math"
 	"slices"
-
-	"aligner/hulls"
 )
 
 func init() {
-	register(func() Edit { return &TurnNut{} })
-	register(func() Edit { return &SlideMount{} })
-	register(func() Edit { return &HoldShaft{} })
-	register(func() Edit { return &Float{} })
-	register(func() Edit { return &Lever{} })
-	register(func() Edit { return &Power{} })
-	register(func() Edit { return &BackToDrawn{} })
-	register(func() Edit { return &OpenHull{} })
+	register(
+		func() Edit { return &TurnNut{} },
+		func() Edit { return &TurnPair{} },
+		func() Edit { return &SlideMount{} },
+		func() Edit { return &HoldShaft{} },
+		func() Edit { return &Float{} },
+		func() Edit { return &Lever{} },
+		func() Edit { return &Power{} },
+		func() Edit { return &BackToDrawn{} },
+		func() Edit { return &OpenHull{} },
+		func() Edit { return &OpenVisit{} },
+	)
 }
 
 // mostMM is further than any adjuster travels.
@@ -42,18 +43,21 @@ func (e *TurnNut) Words() (string, map[string]any) {
 }
 
 // Apply turns it.
-func (e *TurnNut) Apply(d Document) (Document, error) {
-	i := d.mount(e.Mount)
+func (e *TurnNut) Apply(d Document) (Document, error) { return d.turned(e.Mount, e.Steps) }
+
+// turned has one adjuster at so many steps from drawn.
+func (d Document) turned(mount string, steps float64) (Document, error) {
+	i := d.mount(mount)
 	if i < 0 {
-		return d, noMount(&d, e.Mount)
+		return d, noMount(&d, mount)
 	}
-	lift := e.Steps * d.Hull.Mounts[i].LiftPerStepMM()
+	lift := steps * d.Hull.Mounts[i].LiftPerStepMM()
 	if !(math.Abs(lift) < mostMM) {
-		return d, fmt.Errorf("%s: %g steps are %.4g mm; must be within %d mm", e.Mount, e.Steps, lift, mostMM)
+		return d, fmt.Errorf("%s: %g steps are %.4g mm; must be within %d mm", mount, steps, lift, mostMM)
 	}
-	d = d.clone()
-	d.Trial.Steps[i] = e.Steps
-	return d, nil
+	turned := d.clone()
+	turned.Trial.Steps[i] = steps
+	return turned, nil
 }
 
 func noMount(d *Document, name string) error {
@@ -62,6 +66,41 @@ func noMount(d *Document, name string) error {
 		known = append(known, m.Name)
 	}
 	return fmt.Errorf("no mount %q on %s: its mounts are %q", name, d.Hull.Name, known)
+}
+
+// TurnPair puts the adjusters of two mounts, as a rule a fore or aft pair, to
+// so many steps each.
+type TurnPair struct {
+	First       string  `json:"first"`
+	FirstSteps  float64 `json:"first_steps"`
+	Second      string  `json:"second"`
+	SecondSteps float64 `json:"second_steps"`
+	// By is how many this edit added to each, for words alone.
+	By float64 `json:"by"`
+}
+
+// Name is "turn pair".
+func (*TurnPair) Name() string { return "turn pair" }
+
+// Words say "fore port and fore starboard turned".
+func (e *TurnPair) Words() (string, map[string]any) {
+	return "edit_turn_pair", map[string]any{"First": e.First, "Second": e.Second, "By": e.By}
+}
+
+// Apply turns both or neither.
+func (e *TurnPair) Apply(d Document) (Document, error) {
+	if e.First == e.Second {
+		return d, fmt.Errorf("a pair of %q with itself: must be two mounts", e.First)
+	}
+	one, err := d.turned(e.First, e.FirstSteps)
+	if err != nil {
+		return d, err
+	}
+	both, err := one.turned(e.Second, e.SecondSteps)
+	if err != nil {
+		return d, err
+	}
+	return both, nil
 }
 
 // SlideMount puts a mount's slide to so many mm from drawn, + to port.
@@ -200,27 +239,4 @@ func (*BackToDrawn) Apply(d Document) (Document, error) {
 	clean := drawn(&d.Hull)
 	d.Trial.Steps, d.Trial.SlideMM, d.Trial.LeverOn = clean.Steps, clean.SlideMM, false
 	return d, nil
-}
-
-// OpenHull puts another boat on the screen, as drawn.
-type OpenHull struct {
-	HullName string          `json:"hull_name"`
-	Hull     json.RawMessage `json:"hull"` // a hull file
-}
-
-// Name is "open hull".
-func (*OpenHull) Name() string { return "open hull" }
-
-// Words say "opened Eider".
-func (e *OpenHull) Words() (string, map[string]any) {
-	return "edit_open_hull", map[string]any{"Hull": e.HullName}
-}
-
-// Apply opens it.
-func (e *OpenHull) Apply(d Document) (Document, error) {
-	h, err := hulls.Parse(e.Hull, e.HullName)
-	if err != nil {
-		return d, err
-	}
-	return New(e.HullName, h), nil
 }

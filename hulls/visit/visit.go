@@ -1,0 +1,122 @@
+package visit
+
+// This file holds the visit itself: plain data, field for key as in the visit
+// file. Lists and maps in it are never changed in place: an edit copies.
+
+import "aligner/hulls"
+
+// FormatVisit is the value of a visit file's "format" key.
+const FormatVisit = "visit/1"
+
+// Visit is one job on one boat, from look-over to hand-over.
+type Visit struct {
+	// The hull: HullName is a built-in name or a path beside the visit; Embedded
+	// is the hull itself. One of the two is there.
+	HullName string
+	Embedded *hulls.Hull
+
+	Date     string  // "2026-05-14"; "": not set yet
+	State    State   // zero (default): nothing said
+	Leaves   LeafSet // zero (default): the usual leaves
+	Rule     Rule    // zero (default): none chosen, 3 thou of largest gap is taken
+	Target   Target  // zero (default): no gap anywhere
+	Mounts   []MountFound
+	LookOver []Finding
+	Events   []Event // in the order they happened
+	Note     string
+}
+
+// Event is one thing done: exactly one of Gauging, Move and Fasten is there.
+type Event struct {
+	Date    string // "" (default): that of the event before, or of the visit
+	Gauging *Gauging
+	Move    *Move
+	Fasten  *Fasten
+}
+
+// Gauging is the readings of one way of holding and turning the shaft.
+type Gauging struct {
+	Held   string // one of GaugedWays
+	HeldBy string // block, scale, hand ...; "" (default): not said
+	// Seating numbers the seating; gaugings with the same number were made
+	// without moving the shaft's end between. 0 (default): one of its own.
+	Seating int
+	// How far shaft and gearbox flange were turned from their marks, clockwise
+	// looking forward; default 0.
+	ShaftTurnDeg, FlangeTurnDeg float64
+	Apart                       Length  // left out (default): the faces touch
+	PushN                       float64 // 0 (default): pushed until they first touch, no more
+	LeverOn                     bool    // default: let go
+	BoltsIn                     bool    // default: out
+	Readings                    []Reading
+	Note                        string
+}
+
+// GaugedWays are the words Gauging.Held may be. "snug" (bolts in, not tight)
+// and "bolted" are not for moves.
+var GaugedWays = []string{"hanging", "centred", "seated", "snug", "bolted"}
+
+// Move is what was turned and slid since the gauging before.
+type Move struct {
+	NutFlats map[string]float64 // by mount; flats, or shims of a solid foot; + raises
+	SlideMM  map[string]float64 // by mount; + to port
+	LeverOn  bool               // left with the lever on; default: let go
+	Note     string
+}
+
+// Fasten is something tightened. What it moved shows between the gauging before
+// it and the one after.
+type Fasten struct {
+	What   string // a mount's jam nut, the coupling's bolts ...
+	Torque Torque // left out (default): not measured
+	Note   string
+}
+
+// MountFound is how one mount was found and left.
+type MountFound struct {
+	Mount       string
+	Nut, Slide  Freedom // default: free
+	StudFoundMM Maybe   // height of the stud above its nut when the visit began; default: not measured
+	StudLeftMM  Maybe   // and when it ended
+	Note        string
+}
+
+// Freedom says whether a nut or a slide can and may be moved.
+type Freedom string
+
+// A stuck one cannot be moved, a forbidden one shall not.
+const (
+	Free      Freedom = "free"
+	Stuck     Freedom = "stuck"
+	Forbidden Freedom = "forbidden"
+)
+
+// Finding is one check of the look-over.
+type Finding struct {
+	Check   string // what was looked at, once in a visit
+	Finding string // one of Findings
+	Note    string
+}
+
+// Findings are the words Finding.Finding may be.
+var Findings = []string{"good", "failed", "skipped"}
+
+// Found is what was found of a mount; one nobody spoke of is free.
+func (v *Visit) Found(mount string) MountFound {
+	for _, m := range v.Mounts {
+		if m.Mount == mount {
+			return m
+		}
+	}
+	return MountFound{Mount: mount, Nut: Free, Slide: Free}
+}
+
+// SeatingOf numbers the seatings of the visit so that every gauging has one:
+// two gaugings belong together if their numbers are the same. Event i must be a
+// gauging.
+func (v *Visit) SeatingOf(i int) int {
+	if n := v.Events[i].Gauging.Seating; n > 0 {
+		return n
+	}
+	return -1 - i // no seating is numbered below 1
+}
