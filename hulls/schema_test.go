@@ -8,8 +8,6 @@ package hulls_test
 import (
 	"bytes"
 	"encoding/json"
-	"fmt"
-	"maps"
 	"slices"
 	"strings"
 	"testing"
@@ -18,6 +16,7 @@ import (
 
 	"aligner/assets"
 	"aligner/hulls"
+	"aligner/hulls/strictjson/vary"
 )
 
 func compileSchema(t *testing.T) *jsonschema.Schema {
@@ -59,72 +58,10 @@ func fullHull(t *testing.T) hulls.Hull {
 	return h
 }
 
-// mutation is a changed copy of a document.
-type mutation struct {
-	what string
-	doc  any
-}
-
-// mutate changes each value of the document in turn, in every small way.
-// rebuild puts a changed value into a copy of the whole.
-func mutate(v any, path string, rebuild func(any) any, out *[]mutation) {
-	add := func(what string, changed any) {
-		*out = append(*out, mutation{path + ": " + what, rebuild(changed)})
-	}
-	for what, other := range map[string]any{
-		"null": nil, "true": true, "a number": 7, "a fraction": 0.5, "a text": "text", "no text": "",
-		"an empty list": []any{}, "a list": []any{1, 2}, "an empty object": map[string]any{}, "an object": map[string]any{"a": 1},
-	} {
-		add("becomes "+what, other)
-	}
-	switch t := v.(type) {
-	case map[string]any:
-		for _, key := range slices.Sorted(maps.Keys(t)) {
-			without := maps.Clone(t)
-			delete(without, key)
-			add("without "+key, without)
-			for _, other := range []string{strings.ToUpper(key), strings.ToUpper(key[:1]) + key[1:], key + " ", key + "_"} {
-				renamed := maps.Clone(without)
-				renamed[other] = t[key]
-				add("with "+other+" for "+key, renamed)
-			}
-			mutate(t[key], path+"."+key, func(changed any) any {
-				c := maps.Clone(t)
-				c[key] = changed
-				return rebuild(c)
-			}, out)
-		}
-		for _, key := range []string{"x", "", "kind", "thread", "thread_pitch_mm", "shim_step_mm", "offset_mm", "name", "/name", "hin", "density_kg_m3"} {
-			if _, has := t[key]; !has {
-				for _, value := range []any{1, "text", []any{0, 0}} {
-					more := maps.Clone(t)
-					more[key] = value
-					add(fmt.Sprintf("with %q: %v", key, value), more)
-				}
-			}
-		}
-	case []any:
-		add("one shorter", t[:len(t)-1])
-		add("one longer", append(slices.Clone(t), t[0]))
-		add("endless", slices.Repeat(t, 60))
-		for i := range t {
-			mutate(t[i], fmt.Sprintf("%s[%d]", path, i), func(changed any) any {
-				c := slices.Clone(t)
-				c[i] = changed
-				return rebuild(c)
-			}, out)
-		}
-	case string:
-		add("in capitals", strings.ToUpper(t))
-		for _, other := range []string{"rubber", "solid", "in-line", "open", "vee", "bellows", "hull/1"} {
-			add("becomes "+other, other)
-		}
-	case json.Number:
-		add("quoted", t.String())
-		add("negative", json.Number("-3"))
-		add("large", json.Number("1e300"))
-		add("whole with a point", json.Number("4.0"))
-	}
+// words are keys and texts of the format, to be put where they do not belong.
+var words = vary.Words{
+	Keys:  []string{"x", "", "kind", "thread", "thread_pitch_mm", "shim_step_mm", "offset_mm", "name", "/name", "hin", "density_kg_m3"},
+	Texts: []string{"rubber", "solid", "in-line", "open", "vee", "bellows", "hull/1"},
 }
 
 // pointerOnly marks refusals the schema cannot express: where a tolerance's
@@ -154,11 +91,10 @@ func TestSchemaAndReaderAgree(t *testing.T) {
 	if err := schema.Validate(full); err != nil {
 		t.Fatal(err)
 	}
-	var all []mutation
-	mutate(full, "hull", func(changed any) any { return changed }, &all)
+	all := vary.All(full, words)
 	refused := 0
 	for _, m := range all {
-		data, err := json.Marshal(m.doc)
+		data, err := json.Marshal(m.Doc)
 		if err != nil {
 			t.Fatal(err)
 		}
@@ -171,7 +107,7 @@ func TestSchemaAndReaderAgree(t *testing.T) {
 			refused++
 		}
 		if (bySchema != nil) != byReader {
-			t.Errorf("%s: schema says %v, reader says%s", m.what, bySchema, lines(faults))
+			t.Errorf("%s: schema says %v, reader says%s", m.What, bySchema, lines(faults))
 		}
 	}
 	// Guards against a test that compares nothing.

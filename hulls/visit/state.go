@@ -51,7 +51,7 @@ var DefaultLeavesThou = []float64{1.5, 2, 3, 4, 5, 6, 8, 10, 12, 15, 20, 25}
 // FeelErrorMM is how finely the leaves are felt.
 func (s LeafSet) FeelErrorMM() float64 {
 	if !s.FeelError.Given() {
-		return DefaultFeelErrorThou * mmPerThou
+		return Thou(DefaultFeelErrorThou).MM()
 	}
 	return s.FeelError.MM()
 }
@@ -87,15 +87,23 @@ func (s LeafSet) ThicknessesMM() []float64 {
 	if most == 0 {
 		most = DefaultStacked
 	}
-	var all []float64
-	var stack func(sum float64, from, left int)
-	stack = func(sum float64, from, left int) {
-		for i := from; i < len(singles) && left > 0 && len(all) < mostStacks; i++ {
-			all = append(all, sum+singles[i])
-			stack(sum+singles[i], i+1, left-1)
-		}
+	// Level by level, so that a bound leaves out the thickest stacks only.
+	type stack struct {
+		mm   float64
+		next int // leaves from here on may join
 	}
-	stack(0, 0, most)
+	var all []float64
+	level := []stack{{}}
+	for range most {
+		var thicker []stack
+		for _, s := range level {
+			for i := s.next; i < len(singles) && len(all) < mostStacks; i++ {
+				thicker = append(thicker, stack{s.mm + singles[i], i + 1})
+				all = append(all, s.mm+singles[i])
+			}
+		}
+		level = thicker
+	}
 	slices.Sort(all)
 	return slices.CompactFunc(all, sameThickness)
 }
