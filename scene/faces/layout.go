@@ -1,0 +1,149 @@
+package faces
+
+// This file shares the picture out: clock, captions and edge-on views, in the
+// largest text that fits.
+
+import "math"
+
+// layout is where everything goes.
+type layout struct {
+	textPx float64
+	linePx float64 // a thin line
+	clock  clockPlan
+	labels []label
+	strips []stripPlan
+	keys   []key
+	fits   bool
+}
+
+// clockPlan is the clock's place: the band stands on inner, outer is the full
+// scale.
+type clockPlan struct {
+	centre       point
+	inner, outer float64
+	fullMM       float64
+	widest       arcWord // unused where empty
+	narrowest    arcWord
+}
+
+// pxPerMM is the band's width for a gap of 1 mm.
+func (c *clockPlan) pxPerMM() float64 { return (c.outer - c.inner) / c.fullMM }
+
+// bandPx is the band's width for a gap.
+func (c *clockPlan) bandPx(gapMM float64) float64 {
+	return min(max(gapMM, 0)*c.pxPerMM(), c.outer-c.inner)
+}
+
+// arrangement is where the edge-on views go.
+type arrangement int
+
+const (
+	alone arrangement = iota
+	under
+	beside
+)
+
+// The smallest text, in units of the screen; and how fast it is sought.
+const (
+	leastText = 5
+	textStep  = 0.95
+)
+
+// plan finds the arrangement with the edge-on views if that costs little, and
+// otherwise the clock alone. It chooses for a plain gap, so that the picture does
+// not jump from one arrangement to another while the gap changes.
+func plan(w, h float64, f *Faces, s *Style) layout {
+	if s.NoStrips {
+		return fit(w, h, f, s, alone)
+	}
+	plain := *f
+	plain.State, plain.Now = Open, Gap{5 * MMPerThou, 5 * MMPerThou, 0}
+	bare := fit(w, h, &plain, s, alone)
+	best, most := alone, 0.0
+	for _, a := range []arrangement{under, beside} {
+		l := fit(w, h, &plain, s, a)
+		worth := l.fits && l.textPx >= 0.8*bare.textPx && l.clock.outer >= 0.65*bare.clock.outer
+		if size := l.clock.outer * l.textPx; worth && size > most {
+			best, most = a, size
+		}
+	}
+	return fit(w, h, f, s, best)
+}
+
+// fit lays out with the largest text that fits.
+func fit(w, h float64, f *Faces, s *Style, a arrangement) layout {
+	size := s.Text * max(13*s.Scale, min(w, h)/32)
+	for {
+		size = math.Floor(size*2) / 2
+		l := arrange(w, h, f, s, a, size)
+		if l.fits || size <= leastText*s.Scale {
+			return l
+		}
+		size = min(size-0.5, size*textStep)
+	}
+}
+
+// arrange lays out with text of one size and tells whether it fits.
+func arrange(w, h float64, f *Faces, s *Style, a arrangement, textPx float64) layout {
+	l := layout{textPx: textPx, linePx: max(1, textPx/13), fits: true}
+	margin := 0.6 * textPx
+	area := rect{margin, margin, w - margin, h - margin}
+	clock, strips := area, area
+	switch a {
+	case under:
+		high := min(max(0.3*h, 9*textPx), 0.42*h)
+		strips.y0 = area.y1 - high
+		clock.y1 = strips.y0 - 0.6*textPx
+	case beside:
+		wide := min(max(0.28*w, 10.5*textPx), 0.45*w)
+		strips.x0 = area.x1 - wide
+		clock.x1 = strips.x0 - 0.8*textPx
+	}
+	l.clock.fullMM = f.full(s)
+	clock.y1 -= l.captions(clock, f, s)
+	l.layClock(clock, f, s)
+	if a != alone {
+		l.layStrips(strips, a, f, s)
+	}
+	l.checkOverlaps(area.grown(margin * 0.9))
+	return l
+}
+
+// full is the gap at the outer ring.
+func (f *Faces) full(s *Style) float64 {
+	if f.FullMM > 0 {
+		return f.FullMM
+	}
+	return s.Units.fullMM(f.largestShownMM())
+}
+
+// largestShownMM is the widest gap of all that are drawn.
+func (f *Faces) largestShownMM() float64 {
+	most := 0.0
+	if f.state() == Open {
+		most = f.Now.LargestMM()
+	}
+	for _, g := range []*Gap{f.AsGauged, f.Planned} {
+		if g != nil && g.finite() {
+			most = max(most, g.LargestMM())
+		}
+	}
+	return most
+}
+
+// checkOverlaps looks at all words and numbers: none may touch another or leave
+// the picture.
+func (l *layout) checkOverlaps(picture rect) {
+	for i := range l.labels {
+		if !picture.holds(l.labels[i].box) {
+			l.fits = false
+			return
+		}
+		for k := range i {
+			if l.labels[i].box.overlaps(l.labels[k].box) {
+				l.fits = false
+				return
+			}
+		}
+	}
+}
