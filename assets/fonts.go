@@ -12,6 +12,12 @@ var regularFont []byte
 //go:embed fonts/bold.ttf
 var boldFont []byte
 
+//go:embed fonts/LICENCE.txt
+var fontLicence string
+
+// FontLicence is the licence of the fonts, which goes wherever they go.
+func FontLicence() string { return fontLicence }
+
 // Font is a TrueType font, "regular" or "bold", or nil.
 func Font(weight string) []byte {
 	switch weight {

@@ -83,6 +83,7 @@ func (p *pen) key(k key, textPx float64) {
 // overlay draws a line of a gap that is not the present one.
 func (p *pen) overlay(points []point, dashed bool, textPx float64) {
 	width := max(1.4, textPx/8)
+	p.fill(stroke(points, 1.8*width), inkFace) // so that it is seen on any colour
 	if dashed {
 		p.fill(dashes(points, width, textPx*0.55, textPx*0.4), inkOverlay)
 		return

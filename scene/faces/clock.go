@@ -10,6 +10,7 @@ func (p *pen) clock(l *layout, f *Faces, s *Style) {
 	p.fill(annulus(c.centre, c.inner, c.outer), inkTrack)
 	p.fill(disc(c.centre, c.inner), inkFace)
 	if f.state() == Open {
+		p.tight(l, f, s)
 		p.band(l, f, s)
 	}
 	p.rings(l, f)
@@ -31,8 +32,20 @@ func (p *pen) clock(l *layout, f *Faces, s *Style) {
 	}
 }
 
-// band draws the gap, as wide as it is, blue where open; where tight orange,
-// with the rest of the track hatched.
+// The lowest quarter of a sine is a third of the turn; openHalf is half the rest.
+const openHalf = 2 * math.Pi / 3
+
+// tight hatches the track where the gap is tight.
+func (p *pen) tight(l *layout, f *Faces, s *Style) {
+	if f.parallel() {
+		return
+	}
+	c, from := &l.clock, s.turn(f.Now.OpensAtRad())+openHalf
+	area := sector(c.centre, from, from+2*math.Pi-2*openHalf, constant(c.inner), constant(c.outer))
+	p.hatched(area, inkTight, max(1, l.textPx*0.11), l.textPx*0.5)
+}
+
+// band draws the gap, as wide as it is, blue where open and orange where tight.
 func (p *pen) band(l *layout, f *Faces, s *Style) {
 	c := &l.clock
 	rim := constant(c.inner)
@@ -41,12 +54,8 @@ func (p *pen) band(l *layout, f *Faces, s *Style) {
 		p.fill(sector(c.centre, 0, 2*math.Pi, rim, edge), inkOpen)
 		return
 	}
-	// The lowest quarter of a sine is a third of the turn.
-	opens := s.turn(f.Now.OpensAtRad())
-	const openHalf = 2 * math.Pi / 3
-	p.fill(sector(c.centre, opens-openHalf, opens+openHalf, rim, edge), inkOpen)
-	tight := sector(c.centre, opens+openHalf, opens+2*math.Pi-openHalf, rim, constant(c.outer))
-	p.hatched(tight, inkTight, max(1, l.textPx*0.11), l.textPx*0.5)
+	opens, under := s.turn(f.Now.OpensAtRad()), arcStepRad/2 // so that no seam shows
+	p.fill(sector(c.centre, opens-openHalf-under, opens+openHalf+under, rim, edge), inkOpen)
 	p.fill(sector(c.centre, opens+openHalf, opens+2*math.Pi-openHalf, rim, edge), inkTight)
 }
 
@@ -86,6 +95,9 @@ func (p *pen) ticks(l *layout, f *Faces, s *Style) {
 			long, wide = 0.5*l.textPx, 1.8*l.linePx
 		}
 		p.fill(stroke([]point{c.centre.plus(c.outer, d), c.centre.plus(c.outer+long, d)}, wide), inkLine)
+	}
+	for _, a := range f.PositionsRad {
+		p.fill(disc(c.centre.plus(c.outer, ray(s.turn(a))), 0.22*l.textPx), inkLine)
 	}
 	if f.state() == Open && !f.parallel() {
 		p.pointer(l, s.turn(f.Now.OpensAtRad()), inkOpen)

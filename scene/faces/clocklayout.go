@@ -127,8 +127,8 @@ func spreadOut(numbers []label, c *clockPlan, pad float64, s *Style) {
 		}
 	}
 	for i := range numbers {
-		if math.Abs(seen[i]-want[i]) > 3*step {
-			from, to := c.centre.plus(c.outer+pad*0.1, ray(want[i])), c.centre.plus(c.outer+pad*0.85, ray(seen[i]))
+		if math.Abs(seen[i]-want[i]) > 2*step {
+			from, to := c.centre.plus(c.outer, ray(want[i])), c.centre.plus(c.outer+pad*0.85, ray(seen[i]))
 			numbers[i].leader = []point{from, to}
 		}
 	}

@@ -25,7 +25,8 @@ type Fonts struct {
 	widths map[glyphKey]float64 // advance in ems; key without size and phase
 	glyphs map[glyphKey]glyph
 	raster vector.Rasterizer
-	path   []point
+	// scratch is coverage, used again by each path.
+	scratch []uint8
 }
 
 // glyphKey finds a glyph. Sizes are in half pixels, phases quarters of a pixel.

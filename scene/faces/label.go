@@ -3,8 +3,6 @@ package faces
 // This file places words and numbers, and tells whether they overlap.
 
 import (
-	"image"
-	"image/draw"
 	"math"
 	"strings"
 )
@@ -135,6 +133,5 @@ func (p *pen) arcGlyph(c rune, centre point, base, angle, up, sizePx, half float
 	z := &p.fonts.raster
 	z.Reset(r.Dx(), r.Dy())
 	p.fonts.outline(c, true, sizePx, walker{raster: z, bend: place, shift: point{-float64(r.Min.X), -float64(r.Min.Y)}})
-	z.DrawOp = draw.Over
-	z.Draw(p.dst, r.Add(p.dst.Rect.Min), p.source(i), image.Point{})
+	p.blend(p.rasterized(r.Size()), r.Min, i)
 }

@@ -33,7 +33,7 @@ func (f *Faces) middleLines(s *Style, headline float64) (above, below []line) {
 	above = []line{{w.Spread, 0.9, false, inkQuiet}, {withUnit(f.Now.SpreadMM()), headline, true, inkText}}
 	switch {
 	case !f.parallel():
-		below = []line{{fmt.Sprintf(w.OpensAt, OpensAt(s.turn(f.Now.OpensAtRad()))), 1.05, true, inkOpenText}}
+		below = []line{{fmt.Sprintf(w.OpensAt, OpensAt(s.turn(f.Now.OpensAtRad()))), min(max(headline/2, 1.05), 1.35), true, inkOpenText}}
 	case f.Now.G0MM < leastToldMM/2:
 		below = []line{{w.Parallel, 1, true, inkText}, {w.TouchAllRound, 0.9, false, inkText}}
 	default:
@@ -74,7 +74,7 @@ func (l *layout) middle(f *Faces, s *Style) {
 // stack places lines away from the middle row, upwards for sign -1, and tells
 // how far they reach. Each stays inside the rim.
 func (l *layout) stack(lines []line, sign, inner float64, s *Style) float64 {
-	reach, gap := 0.5*l.textPx, 0.22*l.textPx
+	reach, gap := 0.55*l.textPx, 0.24*l.textPx
 	for _, n := range lines {
 		size := n.size * l.textPx
 		size = shrunk(s.Fonts, n.text, size, n.bold, chord(inner, reach+gap+0.9*size))

@@ -4,6 +4,7 @@ package faces
 // image. Coordinates are pixels from the picture's top left corner.
 
 import (
+	"encoding/binary"
 	"image"
 	"image/color"
 	"image/draw"
@@ -63,7 +64,6 @@ type pen struct {
 	dst     *image.RGBA
 	fonts   *Fonts
 	palette *[inkCount]color.RGBA
-	scratch []uint8 // coverage of what is hatched
 }
 
 func newPen(dst *image.RGBA, fonts *Fonts, dark bool) *pen {
@@ -75,9 +75,9 @@ func newPen(dst *image.RGBA, fonts *Fonts, dark bool) *pen {
 }
 
 // clear covers everything with the background.
-func (p *pen) clear() { draw.Draw(p.dst, p.dst.Rect, p.source(inkBack), image.Point{}, draw.Src) }
-
-func (p *pen) source(i ink) image.Image { return image.NewUniform(p.palette[i]) }
+func (p *pen) clear() {
+	draw.Draw(p.dst, p.dst.Rect, image.NewUniform(p.palette[inkBack]), image.Point{}, draw.Src)
+}
 
 // shape is closed outlines; where they turn opposite ways the inner is a hole.
 type shape [][]point
@@ -97,8 +97,13 @@ func (p *pen) bounds(s shape) image.Rectangle {
 	return r.Intersect(image.Rectangle{Max: p.dst.Rect.Size()})
 }
 
-// trace sets the rasterizer up with a shape, of which only r will be drawn.
-func (p *pen) trace(s shape, r image.Rectangle) *vector.Rasterizer {
+// cover works out how much of each pixel a shape covers, row by row, and the
+// pixels it may touch.
+func (p *pen) cover(s shape) (mask *image.Alpha, at image.Rectangle) {
+	r := p.bounds(s)
+	if r.Empty() {
+		return nil, r
+	}
 	z := &p.fonts.raster
 	z.Reset(r.Dx(), r.Dy())
 	w := walker{raster: z, shift: point{-float64(r.Min.X), -float64(r.Min.Y)}}
@@ -112,33 +117,66 @@ func (p *pen) trace(s shape, r image.Rectangle) *vector.Rasterizer {
 		}
 		w.close()
 	}
-	return z
+	return p.rasterized(r.Size()), r
+}
+
+// rasterized is the coverage of what the rasterizer has been given.
+func (p *pen) rasterized(size image.Point) *image.Alpha {
+	n := size.X * size.Y
+	if len(p.fonts.scratch) < n {
+		p.fonts.scratch = make([]uint8, n)
+	}
+	mask := &image.Alpha{Pix: p.fonts.scratch[:n], Stride: size.X, Rect: image.Rectangle{Max: size}}
+	z := &p.fonts.raster
+	z.DrawOp = draw.Src
+	z.Draw(mask, mask.Rect, image.Opaque, image.Point{})
+	return mask
 }
 
 // fill covers a shape.
 func (p *pen) fill(s shape, i ink) {
-	r := p.bounds(s)
-	if r.Empty() {
-		return
+	if mask, at := p.cover(s); mask != nil {
+		p.blend(mask, at.Min, i)
 	}
-	z := p.trace(s, r)
-	z.DrawOp = draw.Over
-	z.Draw(p.dst, r.Add(p.dst.Rect.Min), p.source(i), image.Point{})
+}
+
+// blend lays an opaque colour on as far as a mask covers; much of a mask is
+// empty, being the inside of a ring, and is passed over eight pixels at a time.
+func (p *pen) blend(mask *image.Alpha, at image.Point, i ink) {
+	c := p.palette[i]
+	rgb := [3]uint32{uint32(c.R), uint32(c.G), uint32(c.B)}
+	whole := uint32(c.R) | uint32(c.G)<<8 | uint32(c.B)<<16 | 255<<24
+	at = at.Add(p.dst.Rect.Min)
+	place := mask.Rect.Sub(mask.Rect.Min).Add(at).Intersect(p.dst.Rect)
+	for y := place.Min.Y; y < place.Max.Y; y++ {
+		cover := mask.Pix[(y-at.Y)*mask.Stride+place.Min.X-at.X:][:place.Dx()]
+		pixels := p.dst.Pix[p.dst.PixOffset(place.Min.X, y):][:4*place.Dx()]
+		for x := 0; x < len(cover); x++ {
+			a := uint32(cover[x])
+			switch a {
+			case 0:
+				for x+8 < len(cover) && binary.LittleEndian.Uint64(cover[x+1:]) == 0 {
+					x += 8
+				}
+			case 255:
+				binary.LittleEndian.PutUint32(pixels[4*x:], whole)
+			default:
+				q := pixels[4*x : 4*x+4]
+				for k, v := range rgb {
+					q[k] = uint8((uint32(q[k])*(255-a) + v*a + 127) / 255)
+				}
+				q[3] = uint8(uint32(q[3]) + (255-uint32(q[3]))*a/255)
+			}
+		}
+	}
 }
 
 // hatched covers a shape with slanting lines, so wide and so far apart.
 func (p *pen) hatched(s shape, i ink, width, apart float64) {
-	r := p.bounds(s)
-	if r.Empty() {
+	mask, r := p.cover(s)
+	if mask == nil {
 		return
 	}
-	z := p.trace(s, r)
-	if n := r.Dx() * r.Dy(); len(p.scratch) < n {
-		p.scratch = make([]uint8, n)
-	}
-	mask := &image.Alpha{Pix: p.scratch[:r.Dx()*r.Dy()], Stride: r.Dx(), Rect: image.Rectangle{Max: r.Size()}}
-	z.DrawOp = draw.Src
-	z.Draw(mask, mask.Rect, image.Opaque, image.Point{})
 	for y := range r.Dy() {
 		row := mask.Pix[y*mask.Stride : y*mask.Stride+r.Dx()]
 		for x := range row {
@@ -148,11 +186,11 @@ func (p *pen) hatched(s shape, i ink, width, apart float64) {
 			// Distance across the lines, from the middle of the nearest.
 			across := float64(r.Min.X+x+r.Min.Y+y) * math.Sqrt2 / 2
 			off := math.Abs(across - apart*math.Round(across/apart))
-			cover := math.Min(1, math.Max(0, width/2-off+0.5))
-			row[x] = uint8(float64(row[x])*cover + 0.5)
+			share := math.Min(1, math.Max(0, width/2-off+0.5))
+			row[x] = uint8(float64(row[x])*share + 0.5)
 		}
 	}
-	draw.DrawMask(p.dst, r.Add(p.dst.Rect.Min), p.source(i), image.Point{}, mask, image.Point{}, draw.Over)
+	p.blend(mask, r.Min, i)
 }
 
 // text writes one line, its pen starting at (x, y) on the baseline. The baseline
@@ -161,13 +199,11 @@ func (p *pen) text(s string, x, y, sizePx float64, bold bool, i ink) {
 	half := int16(math.Round(sizePx * 2))
 	size := float64(half) / 2
 	row := int(math.Round(y))
-	source := p.source(i)
 	for _, c := range s {
 		quarters := int(math.Floor(x*4 + 0.5))
 		column, phase := quarters>>2, int16(quarters&3)
 		g := p.fonts.glyph(glyphKey{bold, c, half, phase})
-		at := p.dst.Rect.Min.Add(image.Pt(column, row))
-		draw.DrawMask(p.dst, g.mask.Rect.Add(at), source, image.Point{}, g.mask, g.mask.Rect.Min, draw.Over)
+		p.blend(g.mask, g.mask.Rect.Min.Add(image.Pt(column, row)), i)
 		x += p.fonts.advance(c, bold) * size
 	}
 }

@@ -2,11 +2,6 @@ package faces
 
 // This file draws the edge-on views.
 
-import "strings"
-
-// replaceVerb puts text in place of a %s.
-func replaceVerb(words, text string) string { return strings.Replace(words, "%s", text, 1) }
-
 // strip draws both halves and the wedge between them.
 func (p *pen) strip(v *stripPlan, l *layout, f *Faces, s *Style) {
 	if f.state() == Open {

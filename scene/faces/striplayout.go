@@ -4,6 +4,7 @@ package faces
 // show the gap.
 
 import (
+	"fmt"
 	"math"
 	"strconv"
 )
@@ -43,8 +44,27 @@ func (l *layout) layStrips(area rect, a arrangement, f *Faces, s *Style) {
 	for _, v := range []*stripPlan{&above, &port} {
 		v.gapPx, v.pxPerMM, v.facePx, v.hubHalf = gap, perMM, face, min(v.hubHalf, 0.36*face)
 	}
-	l.finish(&above, first, s.Words.FromAbove, n, f, s)
-	l.finish(&port, second, s.Words.FromPort, n, f, s)
+	if a == beside { // each as high as it needs, title and all
+		first = first.lowered(1.6*l.textPx + gap + 2*(above.flange+above.hub))
+		second = second.lowered((1.6+2*1.45)*l.textPx + face)
+	}
+	titles := [2]string{s.Words.FromAbove, s.Words.FromPort}
+	size := 0.92 * l.textPx
+	for k, area := range []rect{first, second} {
+		titles[k] = withTimes(titles[k], n, f, s)
+		size = shrunk(s.Fonts, titles[k], size, false, area.width())
+	}
+	if size < 0.65*l.textPx {
+		l.fits = false
+	}
+	l.finish(&above, first, titles[0], size, f, s)
+	l.finish(&port, second, titles[1], size, f, s)
+}
+
+// lowered is a rectangle of less height in the middle of another.
+func (r rect) lowered(height float64) rect {
+	cut := max(0, r.height()-height) / 2
+	return rect{r.x0, r.y0 + cut, r.x1, r.y1 - cut}
 }
 
 // exaggeration is how many pixels a mm of gap gets, and how many times the
@@ -55,7 +75,9 @@ func exaggeration(f *Faces, facePx, gapPx float64) (pxPerMM, n float64) {
 		return gapPx / max(largest, 5*MMPerThou), 0
 	}
 	scale := facePx / f.DiameterMM
-	n = 1
+	if largest*scale > gapPx { // held so far apart that it does not fit
+		return gapPx / largest, 0
+	}
 	for _, k := range times {
 		if largest*k*scale <= gapPx {
 			n = k
@@ -102,22 +124,21 @@ func (l *layout) fromPort(area rect, f *Faces, s *Style) stripPlan {
 	return v
 }
 
+// withTimes adds the exaggeration to a view's title, where a gap is shown.
+func withTimes(title string, n float64, f *Faces, s *Style) string {
+	switch {
+	case f.state() != Open:
+		return title
+	case n == 0:
+		return title + ", " + s.Words.NotToScale
+	}
+	return title + ", " + fmt.Sprintf(s.Words.GapTimes, strconv.FormatFloat(n, 'f', -1, 64))
+}
+
 // finish centres a view in its area and writes round it.
-func (l *layout) finish(v *stripPlan, area rect, title string, n float64, f *Faces, s *Style) {
+func (l *layout) finish(v *stripPlan, area rect, title string, titlePx float64, f *Faces, s *Style) {
 	size := l.textPx
-	note := s.Words.NotToScale
-	if n > 0 {
-		note = replaceVerb(s.Words.GapTimes, strconv.FormatFloat(n, 'f', -1, 64))
-	}
-	text := title
-	if f.state() == Open {
-		text += ", " + note
-	}
-	own := shrunk(s.Fonts, text, 0.92*size, false, area.width())
-	if own < 0.7*size {
-		l.fits = false
-	}
-	l.labels = append(l.labels, newLabel(s.Fonts, text, own, false, inkText, point{area.middle().x, area.y0 + 0.5*size}))
+	l.labels = append(l.labels, newLabel(s.Fonts, title, titlePx, false, inkText, point{area.middle().x, area.y0 + 0.5*size}))
 	body := area
 	body.y0 += 1.6 * size
 	v.centre = body.middle().plus(-v.gapPx/2, v.ahead)

@@ -21,7 +21,7 @@ type Words struct {
 	OuterRing               string // %s: the full scale
 	FromAbove, FromPort     string // titles of the edge-on views
 	GapTimes                string // %s: exaggeration edge-on
-	NotToScale              string // the same, diameter not known
+	NotToScale              string // the same, where it cannot be told
 	EngineSide, ShaftSide   string // the two halves
 	AsGauged, Planned       string // %s: spread, %s: a time
 	AsGaugedFlat            string // %s: spread, where it opens nowhere
@@ -43,7 +43,7 @@ func DefaultWords() Words {
 		Hanging: "shaft hanging", NoGap: "no gap to tell",
 		Bolted: "bolted", DrawnFlat: "faces drawn flat", InCoupling: "in the coupling",
 		OuterRing: "outer ring %s", FromAbove: "from above", FromPort: "from port",
-		GapTimes: "gap × %s", NotToScale: "gap drawn larger",
+		GapTimes: "gap × %s", NotToScale: "gap not to scale",
 		EngineSide: "engine", ShaftSide: "shaft",
 		AsGauged: "as gauged: %s, opens at %s", Planned: "planned: %s, opens at %s",
 		AsGaugedFlat: "as gauged: %s", PlannedFlat: "planned: %s",
