@@ -82,10 +82,13 @@ func TestBadFiles(t *testing.T) {
 // However long or often, a fault stays one line of reasonable length.
 func TestHostileListsStopEarly(t *testing.T) {
 	many := strings.Repeat(`{"fasten": {"what": "x"}},`, mostEvents)
+	// Short as it stands, too long with its line breaks.
+	packed := strings.Repeat(`{"gauging":{"held":"seated","readings":[`+strings.Repeat(`{"kind":"pilot","enters":"not"},`, 99)+`{"kind":"pilot","enters":"not"}]}},`, mostEvents-1)
 	for _, text := range []string{
 		`{"format": "visit/1", "hull": "Eider", "date": "", "events": [` + many + `{}]}`,
 		`{"format": "visit/1", "hull": "Eider", "date": "", "leaves_thou": [` + strings.Repeat("1,", mostItems) + `1]}`,
 		`{"format": "visit/1", "hull": "Eider", "date": "", "` + strings.Repeat("k", 1<<20) + `": 1}`,
+		`{"format": "visit/1", "hull": "Eider", "date": "", "events": [` + packed + `{"fasten": {"what": "x"}}]}`,
 	} {
 		_, report := Open([]byte(text), "", built)
 		if err := report.Err(); err == nil || len(err.Error()) > 1200 {

@@ -162,54 +162,6 @@ func TestEveryEditCanBeDoneUndoneAndReplayed(t *testing.T) {
 	}
 }
 
-// Undo to the start and redo to the end pass through the same documents.
-func TestUndoToTheStartAndRedoToTheEnd(t *testing.T) {
-	h := NewHistory(full(t))
-	var seen [][]byte
-	note := func() {
-		d := h.Now()
-		seen = append(seen, d.Encode())
-	}
-	note()
-	for _, e := range inTurn(t) {
-		if err := h.Do(e); err != nil {
-			t.Fatalf("%s: %v", e.Name(), err)
-		}
-		note()
-	}
-	for i := len(seen) - 1; i >= 0; i-- {
-		if d := h.Now(); !bytes.Equal(d.Encode(), seen[i]) {
-			t.Fatalf("step %d differs on the way back", i)
-		}
-		h.Undo()
-	}
-	for i := range seen {
-		if d := h.Now(); !bytes.Equal(d.Encode(), seen[i]) {
-			t.Fatalf("step %d differs on the way forward", i)
-		}
-		h.Redo()
-	}
-	if h.Redo() != nil {
-		t.Error("redo beyond the end")
-	}
-}
-
-func TestHistoryForgetsTheOldestOnly(t *testing.T) {
-	h := NewHistory(document(t, "Eider"))
-	for i := range mostSteps + 50 {
-		if err := h.Do(&TurnNut{Mount: "fore port", Steps: float64(i % 5)}); err != nil {
-			t.Fatal(err)
-		}
-	}
-	n := 0
-	for h.Undo() != nil {
-		n++
-	}
-	if n != mostSteps {
-		t.Errorf("%d steps back, want %d", n, mostSteps)
-	}
-}
-
 // inTurn are examples that can be done one after the other: none needs an event
 // that one before it took out.
 func inTurn(t *testing.T) []Edit {

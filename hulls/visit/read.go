@@ -4,6 +4,7 @@ package visit
 // be left out, and what stands for them then.
 
 import (
+	"fmt"
 	"slices"
 
 	"aligner/hulls"
@@ -37,6 +38,11 @@ func Check(data []byte, file string) (Visit, hulls.Report) {
 		if _, report = hulls.CheckWithin(root.Member("hull"), file, "hull"); len(report.Refusals) > 0 {
 			return v, report
 		}
+	}
+	// Written out, with its line breaks, it must be short enough to be read again.
+	if n := len(Encode(v)); n > MaxFileBytes {
+		return v, hulls.Report{Refusals: []hulls.Fault{{File: file, Value: fmt.Sprintf("%d bytes when written out", n),
+			Limit: fmt.Sprintf("at most %d bytes", MaxFileBytes), Mend: "part the visit in two"}}}
 	}
 	own := Validate(v, v.Embedded)
 	root.Locate(own.Refusals, file, "")
