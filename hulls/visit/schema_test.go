@@ -69,7 +69,7 @@ func structure(data []byte) []hulls.Fault {
 	return d.Faults
 }
 
-var words = vary.Words{
+var varied = vary.Words{
 	Keys: []string{"x", "", "kind", "note", "date", "gauging", "move", "fasten", "clock_deg", "goes_thou", "goes_mm", "stops_mm",
 		"leaf_mm", "reads_mm", "sag_thou", "tir_mm", "limit_thou", "spread_mm", "leaves_thou", "feel_error_thou", "apart_mm", "torque_nm",
 		"torque_lb_ft", "radius_mm", "seating", "high", "low_deg", "zero_deg", "enters_deg", "carried_by", "limits"},
@@ -82,7 +82,7 @@ func TestSchemaAndReaderAgree(t *testing.T) {
 	if err := schema.Validate(doc); err != nil {
 		t.Fatal(err)
 	}
-	all := vary.All(doc, words)
+	all := vary.All(doc, varied)
 	refused := 0
 	for _, m := range all {
 		data, err := json.Marshal(m.Doc)
