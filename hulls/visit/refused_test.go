@@ -143,6 +143,7 @@ func TestOutsideAndWarnings(t *testing.T) {
 	for _, e := range []Edit{&TurnNut{Mount: "aft port", Steps: 36}, &SlideMount{Mount: "fore port", MM: -90},
 		&TurnNut{Mount: "fore starboard", Steps: 1}, &SlideMount{Mount: "aft starboard", MM: 1},
 		&FindMount{Found: MountFound{Mount: "fore starboard", Nut: Stuck}},
+		&FindMount{Found: MountFound{Mount: "fore port", Nut: Stuck}}, // its nut is not touched
 		&FindMount{Found: MountFound{Mount: "aft starboard", Slide: Forbidden}}} {
 		var err error
 		if d, err = e.Apply(d); err != nil {
