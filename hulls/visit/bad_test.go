@@ -92,7 +92,7 @@ func TestHostileListsStopEarly(t *testing.T) {
 	} {
 		_, report := Open([]byte(text), "", built)
 		if err := report.Err(); err == nil || len(err.Error()) > 1200 {
-			t.Errorf("%.60s...: told in %d letters", text, len(err.Error()))
+			t.Errorf("%.60s...: told %.80v", text, err)
 		}
 	}
 }
