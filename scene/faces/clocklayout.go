@@ -3,6 +3,7 @@ package faces
 // This file places the clock, the numbers round it and the words on its track.
 
 import (
+	"cmp"
 	"math"
 	"slices"
 )
@@ -21,7 +22,7 @@ func (l *layout) layClock(area rect, f *Faces, s *Style) {
 		c.outer, l.fits = 0, false
 		return
 	}
-	track := max(0.27*c.outer, 1.7*l.textPx)
+	track := max(0.27*c.outer, 2*l.textPx)
 	c.inner = c.outer - track
 	if c.inner < 2.2*l.textPx {
 		l.fits = false
@@ -95,7 +96,7 @@ func (l *layout) numbers(f *Faces, s *Style) []label {
 // they crowd, as near to it as room allows, with a leader.
 func spreadOut(numbers []label, c *clockPlan, pad float64, s *Style) {
 	slices.SortStableFunc(numbers, func(a, b label) int {
-		return cmpFloat(wrapTurn(s.turn(a.clockRad)), wrapTurn(s.turn(b.clockRad)))
+		return cmp.Compare(wrapTurn(s.turn(a.clockRad)), wrapTurn(s.turn(b.clockRad)))
 	})
 	seen := make([]float64, len(numbers))
 	for i := range numbers {
@@ -143,16 +144,6 @@ func wrapTurn(a float64) float64 {
 	return a
 }
 
-func cmpFloat(a, b float64) int {
-	switch {
-	case a < b:
-		return -1
-	case a > b:
-		return 1
-	}
-	return 0
-}
-
 // arcWord is a word written along the track.
 type arcWord struct {
 	text            string
@@ -176,24 +167,19 @@ func (l *layout) arcWords(f *Faces, s *Style) {
 	l.clock.narrowest = l.arcWord(s, word, opens+math.Pi, l.clock.bandPx(f.Now.LeastMM()), inkTightText, inkOnTight, inkTight)
 }
 
-// arcWord fits a word into the band, or else beside it, or else on it.
+// arcWord fits a word into the band or beside it, wherever there is more room,
+// so that it hides nothing of the band's edge.
 func (l *layout) arcWord(s *Style, text string, seenRad, bandPx float64, beside, on, band ink) arcWord {
 	c := &l.clock
 	track := c.outer - c.inner
-	w := arcWord{text: text, seenRad: seenRad, sizePx: min(l.textPx, 0.62*track)}
-	const widest = 1.9 // radians of track for a word
-	middle := c.inner + track/2
-	if most := widest * middle; s.Fonts.width(text, true)*w.sizePx > most {
-		w.sizePx = shrunk(s.Fonts, text, w.sizePx, true, most)
+	w := arcWord{text: text, seenRad: seenRad, ink: on, plate: band}
+	from, to := c.inner, c.inner+bandPx
+	if bandPx < track-bandPx {
+		w.ink, w.plate = beside, inkTrack
+		from, to = c.inner+bandPx, c.outer
 	}
-	need := 1.3 * w.sizePx
-	switch {
-	case bandPx >= need:
-		w.radius, w.ink, w.plate = c.inner+bandPx/2, on, band
-	case track-bandPx >= need:
-		w.radius, w.ink, w.plate = c.inner+bandPx+(track-bandPx)/2, beside, inkTrack
-	default:
-		w.radius, w.ink, w.plate = middle, beside, inkTrack
-	}
+	w.radius = (from + to) / 2
+	const mostRad = 1.9 // of track for a word
+	w.sizePx = shrunk(s.Fonts, text, min(l.textPx, (to-from)/1.3), true, mostRad*w.radius)
 	return w
 }

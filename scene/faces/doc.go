@@ -24,8 +24,9 @@
 //
 // # Laws
 //
-//  1. The band's width is proportional to the gap at every clock position; a
-//     gap below zero (the faces cannot pass each other) has no width.
+//  1. The band's width is proportional to the gap at every clock position, up to
+//     the outer ring; a gap below zero (the faces cannot pass each other) has no
+//     width.
 //  2. Clock angles are stored as seen looking forward from the propeller: 12 up,
 //     3 to starboard. Looking aft mirrors the picture about the line from 12 to
 //     6: 3 and 9 swap, 1 and 11, and so on; nothing else does. Numerals and

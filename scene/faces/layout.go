@@ -45,8 +45,8 @@ const (
 
 // The smallest text, in units of the screen; and how fast it is sought.
 const (
-	leastText = 5
-	textStep  = 0.95
+	leastText    = 5
+	coarse, fine = 0.85, 0.95
 )
 
 // plan finds the arrangement with the edge-on views if that costs little, and
@@ -70,35 +70,60 @@ func plan(w, h float64, f *Faces, s *Style) layout {
 	return fit(w, h, f, s, best)
 }
 
-// fit lays out with the largest text that fits.
+// fit lays out with the largest text that fits: in big steps down, and then from
+// the last that did not fit in small ones.
 func fit(w, h float64, f *Faces, s *Style, a arrangement) layout {
-	size := s.Text * max(13*s.Scale, min(w, h)/32)
-	for {
-		size = math.Floor(size*2) / 2
-		l := arrange(w, h, f, s, a, size)
-		if l.fits || size <= leastText*s.Scale {
-			return l
+	try := func(size float64) layout { return arrange(w, h, f, s, a, math.Floor(size*2)/2) }
+	size, least := s.Text*max(13*s.Scale, min(w, h)/32), leastText*s.Scale
+	l := try(size)
+	for !l.fits && size > least {
+		tooLarge := size
+		size = max(least, size*coarse)
+		if l = try(size); !l.fits {
+			continue
 		}
-		size = min(size-0.5, size*textStep)
+		for between := tooLarge * fine; between > size; between *= fine {
+			if b := try(between); b.fits {
+				return b
+			}
+		}
 	}
+	return l
 }
+
+// shares cuts the picture into the clock's part and that of the edge-on views,
+// neither longer than it can use, with what is left round both.
+func shares(area rect, a arrangement, textPx float64) (clock, strips rect) {
+	clock, strips = area, area
+	w, h := area.width(), area.height()
+	switch a {
+	case alone:
+		clock = area.lowered(w + captionRoom*textPx)
+	case under:
+		high := min(max(0.3*h, 9*textPx), 0.42*h, 0.6*w+4*textPx)
+		area = area.lowered(w + captionRoom*textPx + high)
+		clock.y0, strips.y1 = area.y0, area.y1
+		strips.y0 = area.y1 - high
+		clock.y1 = strips.y0 - 0.6*textPx
+	case beside:
+		wide := min(max(0.28*w, 10.5*textPx), 0.45*w, 0.5*h+6*textPx)
+		spare := max(0, w-wide-max(1.15*h, 24*textPx)) / 2
+		clock.x0, strips.x1 = area.x0+spare, area.x1-spare
+		strips.x0 = strips.x1 - wide
+		clock.x1 = strips.x0 - 0.8*textPx
+	}
+	return clock, strips
+}
+
+// captionRoom is room for captions under a clock as wide as the picture.
+const captionRoom = 5
 
 // arrange lays out with text of one size and tells whether it fits.
 func arrange(w, h float64, f *Faces, s *Style, a arrangement, textPx float64) layout {
 	l := layout{textPx: textPx, linePx: max(1, textPx/13), fits: true}
 	margin := 0.6 * textPx
 	area := rect{margin, margin, w - margin, h - margin}
-	clock, strips := area, area
-	switch a {
-	case under:
-		high := min(max(0.3*h, 9*textPx), 0.42*h)
-		strips.y0 = area.y1 - high
-		clock.y1 = strips.y0 - 0.6*textPx
-	case beside:
-		wide := min(max(0.28*w, 10.5*textPx), 0.45*w)
-		strips.x0 = area.x1 - wide
-		clock.x1 = strips.x0 - 0.8*textPx
-	}
+	clock, strips := shares(area, a, textPx)
 	l.clock.fullMM = f.full(s)
 	clock.y1 -= l.captions(clock, f, s)
 	l.layClock(clock, f, s)

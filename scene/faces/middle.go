@@ -78,7 +78,7 @@ func (l *layout) stack(lines []line, sign, inner float64, s *Style) float64 {
 	for _, n := range lines {
 		size := n.size * l.textPx
 		size = shrunk(s.Fonts, n.text, size, n.bold, chord(inner, reach+gap+0.9*size))
-		if size < 0.75*l.textPx*min(n.size, 1) {
+		if size < 0.78*l.textPx*min(n.size, 1.25) {
 			l.fits = false
 		}
 		m := newLabel(s.Fonts, n.text, size, n.bold, n.ink, l.clock.centre)

@@ -142,31 +142,30 @@ func (l *layout) finish(v *stripPlan, area rect, title string, titlePx float64, 
 	body := area
 	body.y0 += 1.6 * size
 	v.centre = body.middle().plus(-v.gapPx/2, v.ahead)
-	for k, name := range []string{s.Words.ShaftSide, s.Words.EngineSide} {
-		l.hubName(v, name, k == 1, f, s)
-	}
+	l.hubNames(v, f, s)
 	if f.state() == Open {
 		l.endNumbers(v, f, s)
 	}
 	l.strips = append(l.strips, *v)
 }
 
-// hubName writes which half it is on its hub, if there is room.
-func (l *layout) hubName(v *stripPlan, name string, engine bool, f *Faces, s *Style) {
-	along, acrossRoom := v.hub, 2*v.hubHalf
-	width, height := acrossRoom, along
+// hubNames writes which half is which on their hubs, if both have room.
+func (l *layout) hubNames(v *stripPlan, f *Faces, s *Style) {
+	width, height := 2*v.hubHalf, v.hub
 	if v.ahead.x != 0 {
-		width, height = along, acrossRoom
+		width, height = height, width
 	}
-	size := shrunk(s.Fonts, name, 0.85*l.textPx, false, width-0.3*l.textPx)
-	if size < 0.6*l.textPx || height < size*1.1 {
+	size := 0.85 * l.textPx
+	for _, name := range []string{s.Words.EngineSide, s.Words.ShaftSide} {
+		size = shrunk(s.Fonts, name, size, false, width-0.3*l.textPx)
+	}
+	if size < 0.6*l.textPx || height < 1.1*size {
 		return
 	}
-	at := v.place(0, -v.flange-v.hub/2)
-	if engine {
-		at = v.engine(f, 0, v.flange+v.hub/2)
-	}
-	l.labels = append(l.labels, newLabel(s.Fonts, name, size, false, inkText, at))
+	ahead := v.flange + v.hub/2
+	l.labels = append(l.labels,
+		newLabel(s.Fonts, s.Words.ShaftSide, size, false, inkText, v.place(0, -ahead)),
+		newLabel(s.Fonts, s.Words.EngineSide, size, false, inkText, v.engine(f, 0, ahead)))
 }
 
 // endNumbers writes the gap at both ends, with the side's name.
@@ -185,7 +184,7 @@ func (l *layout) endNumbers(v *stripPlan, f *Faces, s *Style) {
 		angle := float64(2*k-1) * math.Pi / 2
 		sign, end := float64(2*k-1), v.facePx/2+l.endWidth(s)
 		wide := s.Fonts.width(s.Units.gap(12*MMPerThou), false) * size
-		at := v.place(sign*(end-wide/2), v.gapAt(f, &f.Now, sign)/2)
+		at := v.place(sign*(v.facePx/2+0.4*size+wide/2), v.gapAt(f, &f.Now, sign)/2)
 		l.labels = append(l.labels, newLabel(s.Fonts, s.Units.gap(f.Now.AtMM(angle)), size, false, inkText, at))
 		wide = s.Fonts.width(name, true) * 0.95 * size
 		at = v.place(sign*(end-wide/2), -v.flange-v.hub/2-0.1*size)
