@@ -4,6 +4,8 @@ package window
 // parts that show it.
 
 import (
+	"reflect"
+
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/container"
 	"fyne.io/fyne/v2/widget"
@@ -124,6 +126,10 @@ func (w *Window) describe(e visit.Edit) string {
 			if m.Name == e.Mount {
 				steps[i] = e.By
 			}
+		case *visit.TurnPair:
+			if m.Name == e.First || m.Name == e.Second {
+				steps[i] = e.By
+			}
 		case *visit.SlideMount:
 			if m.Name == e.Mount {
 				slides[i] = e.By
@@ -140,7 +146,7 @@ func (w *Window) describe(e visit.Edit) string {
 // followHull prepares another hull when the history has come to one.
 func (w *Window) followHull() {
 	d := w.history.Now()
-	if d.Hull.Name == w.boat.hull.Name && len(d.Hull.Mounts) == len(w.boat.hull.Mounts) {
+	if reflect.DeepEqual(d.Hull, w.boat.hull) {
 		return
 	}
 	b, err := newBoat(d.Hull)
