@@ -3,35 +3,28 @@ package words
 // This file lists the sentences of the window and of pictures; they stand in window.en.json.
 
 const (
-	SeenForward   ID = "seen_forward"
-	SeenAft       ID = "seen_aft"
-	FacesHanging  ID = "faces_hanging"
-	FacesNoGap    ID = "faces_no_gap"
-	FacesBolted   ID = "faces_bolted"
-	FacesMoment   ID = "faces_moment"
-	FacesParallel ID = "faces_parallel"
-	FacesSpread   ID = "faces_spread"
-	FacesOpens    ID = "faces_opens"  // Clock
-	HowToBegin    ID = "how_to_begin" //
-	BeyondRange   ID = "beyond_range" // Mount
-	NotANumber    ID = "not_a_number" // Text
-	Undo          ID = "undo"
-	Redo          ID = "redo"
-	BackToDrawn   ID = "back_to_drawn"
-	ViewWhole     ID = "view_whole"
-	ViewCoupling  ID = "view_coupling"
-	FlipClock     ID = "flip_clock"
-	LightDark     ID = "light_dark"
-	LargerText    ID = "larger_text"
-	ShaftHeld     ID = "shaft_held"
-	Exaggerated   ID = "exaggerated" // Times
-	TrueScale     ID = "true_scale"
-	SheetMount    ID = "sheet_mount"
-	SheetNut      ID = "sheet_nut"
-	SheetSlide    ID = "sheet_slide"
-	SheetLoad     ID = "sheet_load"
-	NoScreen      ID = "no_screen"
-	HelpWindow    ID = "help_window"
+	SeenForward  ID = "seen_forward"
+	SeenAft      ID = "seen_aft"
+	HowToBegin   ID = "how_to_begin" //
+	BeyondRange  ID = "beyond_range" // Mount
+	NotANumber   ID = "not_a_number" // Text
+	Undo         ID = "undo"
+	Redo         ID = "redo"
+	BackToDrawn  ID = "back_to_drawn"
+	ViewWhole    ID = "view_whole"
+	ViewCoupling ID = "view_coupling"
+	FlipClock    ID = "flip_clock"
+	LightDark    ID = "light_dark"
+	LargerText   ID = "larger_text"
+	ShaftHeld    ID = "shaft_held"
+	Exaggerated  ID = "exaggerated" // Times
+	TrueScale    ID = "true_scale"
+	SheetMount   ID = "sheet_mount"
+	SheetNut     ID = "sheet_nut"
+	SheetSlide   ID = "sheet_slide"
+	SheetLoad    ID = "sheet_load"
+	NoScreen     ID = "no_screen"
+	HelpWindow   ID = "help_window"
 
 	HelpPicture       ID = "help_picture"
 	HelpPictureOut    ID = "help_picture_out"
@@ -41,6 +34,11 @@ const (
 	HelpPictureHeight ID = "help_picture_height"
 	HelpPictureDark   ID = "help_picture_dark"
 	PictureDone       ID = "picture_done" // File, Times
+
+	WindowTitle    ID = "window_title"     // Hull
+	WindowTitleGap ID = "window_title_gap" // Hull, Spread
+	LeverCheck     ID = "lever_check"
+	UnderPower     ID = "under_power"
 
 	Undone       ID = "undone"        // What
 	Redone       ID = "redone"        // What

@@ -7,7 +7,6 @@ import (
 	"math"
 
 	"fyne.io/fyne/v2"
-	"fyne.io/fyne/v2/driver/desktop"
 
 	"aligner/hulls/visit"
 	"aligner/scene"
@@ -60,6 +59,14 @@ func (w *Window) moveTo(mount int, way scene.Way, mm float64) visit.Edit {
 func (w *Window) touched()     { w.win.Canvas().Focus(w.picture) }
 func (w *Window) viewed()      { w.bottom.viewed() }
 func (w *Window) focused(bool) {}
+
+// painted starts the shadows once the first picture stands.
+func (w *Window) painted() {
+	if !w.drawn {
+		w.drawn = true
+		w.shade()
+	}
+}
 
 // slideKeyMM is what one press of a sideways key slides.
 const slideKeyMM = 0.25
@@ -123,6 +130,6 @@ func (w *Window) change(how func(*Settings)) {
 // shortcuts are the keys that work wherever the keyboard is.
 func (w *Window) shortcuts() {
 	c := w.win.Canvas()
-	c.AddShortcut(&desktop.CustomShortcut{KeyName: fyne.KeyZ, Modifier: fyne.KeyModifierShortcutDefault}, func(fyne.Shortcut) { w.undo() })
-	c.AddShortcut(&desktop.CustomShortcut{KeyName: fyne.KeyY, Modifier: fyne.KeyModifierShortcutDefault}, func(fyne.Shortcut) { w.redo() })
+	c.AddShortcut(&fyne.ShortcutUndo{}, func(fyne.Shortcut) { w.undo() })
+	c.AddShortcut(&fyne.ShortcutRedo{}, func(fyne.Shortcut) { w.redo() })
 }

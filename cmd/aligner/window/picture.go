@@ -28,6 +28,8 @@ type pictureHand interface {
 	touched()
 	// viewed says that the view was turned, moved or zoomed.
 	viewed()
+	// painted says that a picture was made.
+	painted()
 	typedKey(*fyne.KeyEvent)
 	typedRune(rune)
 	focused(bool)
@@ -90,6 +92,7 @@ func (p *picture) paint(w, h int) image.Image {
 		}
 	}
 	p.renderer.Draw(p.pixels, &p.scene)
+	p.hand.painted()
 	return p.pixels
 }
 

@@ -22,6 +22,8 @@ type sheet struct {
 	box  *fyne.Container
 	rows []mountRow
 	room *widget.Label
+
+	thrust, torque *widget.Entry // under power
 }
 
 type mountRow struct {
@@ -31,7 +33,8 @@ type mountRow struct {
 }
 
 func newSheet(w *Window) *sheet {
-	return &sheet{w: w, box: container.NewVBox(), room: widget.NewLabel("")}
+	return &sheet{w: w, box: container.NewVBox(), room: widget.NewLabel(""),
+		thrust: widget.NewEntry(), torque: widget.NewEntry()}
 }
 
 // fill makes the rows of a boat.
@@ -63,8 +66,27 @@ func (s *sheet) fill() {
 		s.box.Add(container.New(sheetShares, row.name, row.steps, row.slide, row.load))
 	}
 	s.room.Wrapping = fyne.TextWrapWord
+	s.powerRow()
 	s.box.Add(s.room)
 	s.box.Refresh()
+}
+
+// powerRow is thrust and torque on the face, under power.
+func (s *sheet) powerRow() {
+	power := func(e *widget.Entry, edit func(p *visit.Power, v float64)) {
+		e.OnSubmitted = func(text string) {
+			s.typed(text, func(v float64) visit.Edit {
+				t := s.w.history.Now().Trial
+				p := &visit.Power{ThrustN: t.ThrustN, TorqueNM: t.TorqueNM}
+				edit(p, v)
+				return p
+			})
+		}
+	}
+	power(s.thrust, func(p *visit.Power, v float64) { p.ThrustN = v })
+	power(s.torque, func(p *visit.Power, v float64) { p.TorqueNM = v })
+	s.box.Add(container.New(sheetShares, widget.NewLabel(s.w.speaker.Say(words.UnderPower, nil)), s.thrust, s.torque,
+		widget.NewLabel("N, N m")))
 }
 
 // typed turns a number field into an edit. A decimal comma is as good as a
@@ -93,6 +115,8 @@ func (s *sheet) show(d *visit.Document) {
 			row.load.SetText(u.Force(s.w.now.result.MountLoadN[i]))
 		}
 	}
+	setEntry(s.thrust, u.Plain(d.Trial.ThrustN, 1))
+	setEntry(s.torque, u.Plain(d.Trial.TorqueNM, 1))
 	s.room.SetText(s.rooms())
 }
 

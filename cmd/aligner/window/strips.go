@@ -24,6 +24,7 @@ type topStrip struct {
 	box    *fyne.Container
 	boats  *widget.Select
 	afloat *widget.Check
+	lever  *widget.Check
 	undo   *widget.Button
 	redo   *widget.Button
 	quiet  bool // being filled, not touched
@@ -42,12 +43,17 @@ func newTopStrip(w *Window) *topStrip {
 			w.do(&visit.Float{Afloat: on})
 		}
 	})
+	t.lever = widget.NewCheck(s.Say(words.LeverCheck, nil), func(on bool) {
+		if !t.quiet {
+			w.do(&visit.Lever{On: on})
+		}
+	})
 	t.undo = widget.NewButton(s.Say(words.Undo, nil), w.undo)
 	t.redo = widget.NewButton(s.Say(words.Redo, nil), w.redo)
 	back := widget.NewButton(s.Say(words.BackToDrawn, nil), func() { w.do(&visit.BackToDrawn{}) })
 	night := widget.NewButton(s.Say(words.LightDark, nil), func() { w.change(func(s *Settings) { s.Dark = !s.Dark }) })
 	text := widget.NewButton(s.Say(words.LargerText, nil), func() { w.change(larger) })
-	t.box = container.NewBorder(nil, nil, container.NewHBox(t.boats, t.afloat), container.NewHBox(night, text, back, t.undo, t.redo))
+	t.box = container.NewBorder(nil, nil, container.NewHBox(t.boats, t.afloat, t.lever), container.NewHBox(night, text, back, t.undo, t.redo))
 	return t
 }
 
@@ -57,6 +63,7 @@ func (t *topStrip) show(d *visit.Document) {
 	t.boats.PlaceHolder = d.Hull.Name
 	t.boats.SetSelected(d.Hull.Name)
 	t.afloat.SetChecked(d.Trial.Afloat)
+	t.lever.SetChecked(d.Trial.LeverOn)
 }
 
 // bottomStrip holds what changes the picture.

@@ -32,7 +32,7 @@ type Window struct {
 	preview visit.Edit // of the drag in progress
 
 	picture  *picture
-	faces    *faces
+	faces    *closeUp
 	sentence *widget.Label
 	top      *topStrip
 	sheet    *sheet
@@ -40,6 +40,10 @@ type Window struct {
 	frames   frames
 	taken    float64 // the dragged value when it was taken, in mm
 	chosen   int     // mount the keys act on
+
+	stopShade func()
+	drawn     bool // once, so that shadows may follow
+	title     string
 }
 
 // New fills a window with a hull. open finds another by its name or file and
@@ -52,8 +56,9 @@ func New(win fyne.Window, prefs fyne.Preferences, name string, h hulls.Hull,
 	}
 	w := &Window{win: win, prefs: prefs, settings: Load(prefs), speaker: words.In("en"), open: open,
 		history: visit.NewHistory(visit.New(name, h)), boat: b}
+	w.settings.Boat = name
 	w.frames.update = w.update
-	w.picture, w.faces, w.sentence = newPicture(w), newFaces(), widget.NewLabel("")
+	w.picture, w.faces, w.sentence = newPicture(w), newCloseUp(), widget.NewLabel("")
 	w.sentence.Wrapping = fyne.TextWrapWord
 	w.top, w.bottom = newTopStrip(w), newBottomStrip(w)
 	w.sheet = newSheet(w)
@@ -164,6 +169,9 @@ func (w *Window) useBoat() {
 	w.chosen = 0
 	w.picture.show(w.boat.model)
 	w.sheet.fill()
+	if w.drawn {
+		w.shade()
+	}
 }
 
 // update works everything out afresh and shows it.
@@ -177,11 +185,25 @@ func (w *Window) update() {
 	w.picture.state.Afloat = d.Trial.Afloat
 	w.exaggerate(&d)
 	w.picture.Refresh()
-	w.faces.show(&w.now.result, w.units(), w.settings.LookingAft, float32(w.settings.TextSize))
+	w.faces.show(&w.now.result, d.Hull.Coupling.OuterDiameterMM, w.units(), &w.settings)
+	w.tellTitle(&d)
 	w.sentence.SetText(w.effect(&d))
 	w.top.show(&d)
 	w.sheet.show(&d)
 	w.bottom.show(&d)
+}
+
+// tellTitle writes boat and spread into the window's title, to be read when it
+// is small.
+func (w *Window) tellTitle(d *visit.Document) {
+	title := w.speaker.Say(words.WindowTitle, words.Args{"Hull": d.Hull.Name})
+	if r := &w.now.result; w.now.err == nil && r.Gap.Known && r.Held != kinematics.Bolted {
+		title = w.speaker.Say(words.WindowTitleGap, words.Args{"Hull": d.Hull.Name, "Spread": w.faces.spread(w.units())})
+	}
+	if title != w.title {
+		w.title = title
+		w.win.SetTitle(title)
+	}
 }
 
 // exaggerate makes movement as large as wanted, but for a hanging shaft, a
@@ -247,6 +269,9 @@ func (w *Window) close() {
 	size := w.win.Canvas().Size()
 	w.settings.Width, w.settings.Height = float64(size.Width), float64(size.Height)
 	w.settings.Save(w.prefs)
+	if w.stopShade != nil {
+		w.stopShade()
+	}
 	w.picture.renderer.Close()
 	w.win.Close()
 }

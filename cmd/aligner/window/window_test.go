@@ -93,7 +93,7 @@ func dragHandle(t *testing.T, w *Window, dx, dy float64) {
 
 func TestADragIsOneEditAndComesToWhatTheMechanicsSay(t *testing.T) {
 	w := opened(t, "Eider")
-	start := w.faces.middle[0].Text
+	start := w.faces.spread(w.units())
 	dragHandle(t, w, 0, -40)
 	d := w.history.Now()
 	steps := d.Trial.Steps[0]
@@ -102,11 +102,11 @@ func TestADragIsOneEditAndComesToWhatTheMechanicsSay(t *testing.T) {
 	}
 	lifts := make([]float64, len(d.Hull.Mounts))
 	lifts[0] = d.LiftMM(0)
-	if got, want := w.faces.middle[0].Text, spreadOf(t, "Eider", lifts); got != want {
+	if got, want := w.faces.spread(w.units()), spreadOf(t, "Eider", lifts); got != want {
 		t.Errorf("the faces show %s, the mechanics say %s", got, want)
 	}
 	w.undo()
-	if got := w.faces.middle[0].Text; got != start || w.history.CanUndo() != nil {
+	if got := w.faces.spread(w.units()); got != start || w.history.CanUndo() != nil {
 		t.Errorf("undo shows %s, began with %s", got, start)
 	}
 	// The keys do the same.
@@ -116,7 +116,7 @@ func TestADragIsOneEditAndComesToWhatTheMechanicsSay(t *testing.T) {
 	if got := w.history.Now().Trial.Steps[0]; got != steps {
 		t.Errorf("keys turned %v flats, the mouse %v", got, steps)
 	}
-	if got, want := w.faces.middle[0].Text, spreadOf(t, "Eider", lifts); got != want {
+	if got, want := w.faces.spread(w.units()), spreadOf(t, "Eider", lifts); got != want {
 		t.Errorf("by keys the faces show %s, the mechanics say %s", got, want)
 	}
 }
@@ -150,20 +150,33 @@ func TestOpeningAnotherBoatCanBeUndone(t *testing.T) {
 	}
 }
 
-// The clock turns round: what stood at 3 stands at 9, and the sides swap.
-func TestLookingAftSwapsTheSides(t *testing.T) {
+// The clock is turned by a key; what is stored stays.
+func TestLookingAftTurnsTheViewAlone(t *testing.T) {
 	w := opened(t, "Eider")
-	w.picture.TypedRune('3')
 	w.picture.TypedKey(&fyne.KeyEvent{Name: fyne.KeyUp})
-	before := w.faces.rays
+	before := w.faces.what
 	w.picture.TypedRune('f')
-	for hour, r := range w.faces.rays {
-		if math.Abs(float64(r.x+before[hour].x)) > 1e-6 || r.y != before[hour].y || r.share != before[hour].share {
-			t.Errorf("hour %d: %+v, was %+v", hour, r, before[hour])
-		}
+	now := w.faces.what.Now
+	if !w.faces.style.LookingAft || math.Abs(now.CosMM-before.Now.CosMM)+math.Abs(now.SinMM-before.Now.SinMM) > 1e-9 {
+		t.Errorf("looking aft %v, gap %+v, was %+v", w.faces.style.LookingAft, now, before.Now)
 	}
-	if w.faces.sides[0].Text != "PORT" || w.faces.sides[1].Text != "STBD" {
-		t.Errorf("at 3 and 9 stand %s and %s", w.faces.sides[0].Text, w.faces.sides[1].Text)
+}
+
+// The lever and power at the window are edits like any other.
+func TestLeverAndPowerAreEdits(t *testing.T) {
+	w := opened(t, "Wren")
+	w.top.lever.SetChecked(true)
+	w.sheet.thrust.OnSubmitted("1000")
+	w.sheet.torque.OnSubmitted("300")
+	d := w.history.Now()
+	if !d.Trial.LeverOn || d.Trial.ThrustN != 1000 || d.Trial.TorqueNM != 300 {
+		t.Errorf("came to %+v", d.Trial)
+	}
+	w.undo()
+	w.undo()
+	w.undo()
+	if d := w.history.Now(); w.top.lever.Checked || d.Trial.ThrustN != 0 || d.Trial.LeverOn {
+		t.Errorf("undo left %+v", d.Trial)
 	}
 }
 
