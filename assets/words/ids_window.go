@@ -21,6 +21,7 @@ const (
 	TrueScale    ID = "true_scale"
 	SheetMount   ID = "sheet_mount"
 	SheetNut     ID = "sheet_nut"
+	SheetShims   ID = "sheet_shims"
 	SheetSlide   ID = "sheet_slide"
 	SheetLoad    ID = "sheet_load"
 	NoScreen     ID = "no_screen"

@@ -13,6 +13,7 @@ import (
 	"fyne.io/fyne/v2/widget"
 
 	"aligner/assets/words"
+	"aligner/hulls"
 	"aligner/hulls/visit"
 )
 
@@ -44,8 +45,12 @@ func (s *sheet) fill() {
 		l.TextStyle.Bold = true
 		return l
 	}
+	steps := words.SheetNut
+	if s.w.boat.hull.Mounts[0].Kind == hulls.Solid {
+		steps = words.SheetShims
+	}
 	s.box.Objects = []fyne.CanvasObject{container.New(sheetShares,
-		say(words.SheetMount), say(words.SheetNut), say(words.SheetSlide), say(words.SheetLoad))}
+		say(words.SheetMount), say(steps), say(words.SheetSlide), say(words.SheetLoad))}
 	s.rows = nil
 	for i, m := range s.w.boat.hull.Mounts {
 		row := mountRow{name: widget.NewLabel(m.Name), steps: widget.NewEntry(), slide: widget.NewEntry(), load: widget.NewLabel("")}

@@ -61,14 +61,14 @@ func spreadOf(t *testing.T, name string, liftMM []float64) string {
 	return say.Units{}.GapWithUnit(r.Gap.SpreadMM())
 }
 
-// dragHandle takes the first mount's nut and drags it by so many pixels.
-func dragHandle(t *testing.T, w *Window, dx, dy float64) {
+// dragHandle takes a handle and drags it by so many pixels.
+func dragHandle(t *testing.T, w *Window, id scene.HandleID, dx, dy float64) {
 	t.Helper()
 	p := w.picture
 	pw, ph := p.size()
 	var at scene.Handle
 	for _, h := range p.model.Handles() {
-		if h.ID == scene.HandleOf(0, scene.Vertical) {
+		if h.ID == id {
 			at = h
 		}
 	}
@@ -94,7 +94,7 @@ func dragHandle(t *testing.T, w *Window, dx, dy float64) {
 func TestADragIsOneEditAndComesToWhatTheMechanicsSay(t *testing.T) {
 	w := opened(t, "Eider")
 	start := w.faces.spread(w.units())
-	dragHandle(t, w, 0, -40)
+	dragHandle(t, w, scene.HandleOf(0, scene.Vertical), 0, -40)
 	d := w.history.Now()
 	steps := d.Trial.Steps[0]
 	if steps < 1 || steps != math.Round(steps) {
@@ -118,6 +118,19 @@ func TestADragIsOneEditAndComesToWhatTheMechanicsSay(t *testing.T) {
 	}
 	if got, want := w.faces.spread(w.units()), spreadOf(t, "Eider", lifts); got != want {
 		t.Errorf("by keys the faces show %s, the mechanics say %s", got, want)
+	}
+}
+
+// A slide dragged goes to port with the hand in quarters of a millimetre.
+func TestASlideIsDraggedToo(t *testing.T) {
+	w := opened(t, "Eider")
+	id := scene.HandleOf(1, scene.Sideways)
+	h := w.picture.model.Handles()[int(id)-1]
+	pw, ph := w.picture.size()
+	to := scene.MMToDrag(h, 1.1, w.picture.model.Camera(w.picture.state.View), pw, ph, w.picture.state.Exaggeration)
+	dragHandle(t, w, id, to.X, to.Y)
+	if got := w.history.Now().Trial.SlideMM[1]; got != 1 {
+		t.Errorf("slid %v mm, want 1", got)
 	}
 }
 
