@@ -6,7 +6,7 @@ SHELL := /bin/bash
 export LANG ?= C.UTF-8
 BIN := bin/aligner
 
-.PHONY: run test build bench check clean
+.PHONY: run test build bench clean
 
 run: ## set up what is missing and open the program
 	@.ci/setup run

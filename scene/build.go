@@ -14,11 +14,6 @@ import (
 
 func vec(x, y, z float64) mgl64.Vec3 { return mgl64.Vec3{x, y, z} }
 
-// shifted moves points by a vector.
-func shifted(x, y, z float64) func(mgl64.Vec3) mgl64.Vec3 {
-	return func(p mgl64.Vec3) mgl64.Vec3 { return p.Add(mgl64.Vec3{x, y, z}) }
-}
-
 // placed reads a map that was never set as the identity.
 func placed(a render.Affine) render.Affine {
 	if a == (render.Affine{}) {

@@ -16,7 +16,6 @@ const (
 	HelpPredictPull   ID = "help_predict_pull"
 	HelpMetric        ID = "help_metric"
 
-	MoveSyntax    ID = "move_syntax"     // Flag, Text
 	MoveMend      ID = "move_mend"       // Flag
 	MoveNoMount   ID = "move_no_mount"   // Mount, Hull
 	MoveMounts    ID = "move_mounts"     // Known
@@ -32,7 +31,6 @@ const (
 	Dry            ID = "dry"             //
 	Afloat         ID = "afloat"          //
 	LeverOn        ID = "lever_on"        //
-	NotForMoves    ID = "not_for_moves"   //
 	GapTitle       ID = "gap_title"       // Unit
 	GapLine        ID = "gap_line"        // Spread, Opens, Touches
 	GapParallel    ID = "gap_parallel"    //
@@ -51,6 +49,8 @@ const (
 	LogTouches     ID = "log_touches"     // Force
 	HangLine       ID = "hang_line"       // Hang
 	LiftLine       ID = "lift_line"       // Pull, Rule, Error
+	RuleHigh       ID = "rule_high"       // Gap
+	RuleLow        ID = "rule_low"        // Gap
 	LiftSoft       ID = "lift_soft"       // Span
 	LiftSteady     ID = "lift_steady"     // Span
 	BlockLine      ID = "block_line"      // Gap, Unit

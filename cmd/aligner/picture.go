@@ -12,7 +12,6 @@ import (
 	"strings"
 
 	"golang.org/x/image/font"
-	"golang.org/x/image/font/opentype"
 	"golang.org/x/image/math/fixed"
 
 	"aligner/assets"
@@ -98,7 +97,7 @@ func (c *pictureCmd) draw(h hulls.Hull, s *kinematics.State) (*image.RGBA, float
 	var now scene.Movement
 	m.Read(d, s, &r, &now)
 	state := scene.State{Now: &now, Exaggeration: min(c.Times, m.MaxExaggeration(&now)), Afloat: c.Afloat, Dark: c.Dark,
-		Show: scene.ShowUsual &^ scene.ShowHandles, Font: pictureFont(15)}
+		Show: scene.ShowUsual &^ scene.ShowHandles, Font: markFont()}
 	var out render.Scene
 	m.Pose(&state, &out)
 	view, ok := m.FitView(c.View, float64(c.Width)/float64(c.Height))
@@ -118,9 +117,9 @@ func (c *pictureCmd) draw(h hulls.Hull, s *kinematics.State) (*image.RGBA, float
 // caption writes into the corner how much movement is exaggerated: a picture
 // is shown without its command line.
 func (c *pictureCmd) caption(picture *image.RGBA, text string) {
-	face := fontFace(16)
-	if face == nil {
-		return
+	face, err := render.ParseFace(assets.Font("regular"), 16)
+	if err != nil {
+		return // embedded, so only ever damaged by hand
 	}
 	ink := color.Color(color.Black)
 	if c.Dark {
@@ -130,26 +129,14 @@ func (c *pictureCmd) caption(picture *image.RGBA, text string) {
 	d.DrawString(text)
 }
 
-// pictureFont is the font of the marks.
-func pictureFont(size float64) *render.Font {
-	if face := fontFace(size); face != nil {
-		return render.NewFont(face)
-	}
-	return nil
-}
-
-// fontFace is the embedded font at a size in pixels; nil, and so no words, were
-// it ever damaged.
-func fontFace(size float64) font.Face {
-	f, err := opentype.Parse(assets.Font("regular"))
+// markFont is the font of the marks; nil, and so no words, were the embedded
+// one ever damaged.
+func markFont() *render.Font {
+	face, err := render.ParseFace(assets.Font("regular"), 15)
 	if err != nil {
 		return nil
 	}
-	face, err := opentype.NewFace(f, &opentype.FaceOptions{Size: size, DPI: 72, Hinting: font.HintingFull})
-	if err != nil {
-		return nil
-	}
-	return face
+	return render.NewFont(face)
 }
 
 // writePNG writes beside the file first, so that a failure leaves what was

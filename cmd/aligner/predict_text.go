@@ -114,11 +114,11 @@ func (p *prediction) textShaft(e *env, u say.Units) {
 
 func (p *prediction) textCentring(e *env, u say.Units, c *kinematics.Centring) {
 	e.say(words.HangLine, words.Args{"Hang": u.MM(c.HeightMM - p.result.FrontEndMM[1])})
-	high := "high"
+	off := words.RuleHigh
 	if c.RuleErrorMM < 0 {
-		high = "low"
+		off = words.RuleLow
 	}
-	e.say(words.LiftLine, words.Args{"Pull": u.Force(c.HookN), "Rule": u.Force(c.RuleN), "Error": u.MM(math.Abs(c.RuleErrorMM)) + " " + high})
+	e.say(words.LiftLine, words.Args{"Pull": u.Force(c.HookN), "Rule": u.Force(c.RuleN), "Error": words.Say(off, words.Args{"Gap": u.MM(math.Abs(c.RuleErrorMM))})})
 	id := words.LiftSoft
 	if c.ByForce() {
 		id = words.LiftSteady

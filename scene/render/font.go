@@ -7,6 +7,7 @@ import (
 	"strings"
 
 	"golang.org/x/image/font"
+	"golang.org/x/image/font/opentype"
 	"golang.org/x/image/math/fixed"
 )
 
@@ -32,6 +33,15 @@ type glyph struct {
 func NewFont(face font.Face) *Font {
 	m := face.Metrics()
 	return &Font{face, m.Ascent.Ceil(), (m.Ascent + m.Descent).Ceil(), make(map[rune]glyph)}
+}
+
+// ParseFace makes a face of a TrueType or OpenType font, so many pixels high.
+func ParseFace(ttf []byte, sizePx float64) (font.Face, error) {
+	f, err := opentype.Parse(ttf)
+	if err != nil {
+		return nil, err
+	}
+	return opentype.NewFace(f, &opentype.FaceOptions{Size: sizePx, DPI: 72, Hinting: font.HintingFull})
 }
 
 // Measure returns the size in pixels of text without a plate.

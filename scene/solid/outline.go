@@ -107,15 +107,6 @@ func fillSides(o Outline) {
 	}
 }
 
-// Scaled multiplies both axes.
-func (o Outline) Scaled(x, y float64) Outline {
-	s := make(Outline, len(o))
-	for i, p := range o {
-		s[i] = mgl64.Vec2{p[0] * x, p[1] * y}
-	}
-	return s
-}
-
 // Inset draws an outline in towards its own middle by a distance, as a bevel
 // wants it: exact on straight sides of a figure centred on the origin.
 func (o Outline) Inset(by float64) Outline {

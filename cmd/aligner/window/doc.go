@@ -3,14 +3,17 @@
 // reads beside them.
 //
 //	+--------------------------------------------------------------+
-//	| boat, its state, back to drawn, undo, redo          (top.go) |
+//	| boat, its state, back to drawn, undo, redo                  |
 //	+------------------------------------------+-------------------+
 //	|                                          |  faces (faces.go) |
-//	|   picture (picture.go, drag.go, keys.go) |  sentence         |
+//	|   picture (picture.go, drag.go)         |  sentence         |
 //	|                                          |  mounts (sheet.go)|
 //	+------------------------------------------+-------------------+
-//	| shaft held, exaggeration, view, units           (bottom.go)  |
+//	| shaft held, exaggeration, view, units                        |
 //	+--------------------------------------------------------------+
+//
+// The strips are in strips.go, what hand and keys mean in hand.go, the middle
+// that joins all in window.go.
 //
 // # What is shown is a function of what was typed
 //

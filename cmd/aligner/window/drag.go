@@ -59,7 +59,6 @@ func (p *picture) Dragged(e *fyne.DragEvent) {
 		p.state.View = p.state.View.Orbit(dx, dy, max(width, 1))
 	}
 	p.fitted = ""
-	p.hand.viewed()
 	p.Refresh()
 }
 
@@ -99,7 +98,6 @@ func (p *picture) Scrolled(e *fyne.ScrollEvent) {
 	}
 	p.state.View = p.state.View.Zoom(math.Pow(zoomStep, float64(e.Scrolled.DY)/wheelClick), point)
 	p.fitted = ""
-	p.hand.viewed()
 	p.Refresh()
 }
 
@@ -133,11 +131,11 @@ func (p *picture) Cursor() desktop.Cursor {
 	return desktop.DefaultCursor
 }
 
-// FocusGained, FocusLost, TypedKey and TypedRune hand the keyboard on.
-func (p *picture) FocusGained() { p.hand.focused(true) }
+// FocusGained needs nothing done: what the keys act on is marked in the sheet.
+func (p *picture) FocusGained() {}
 
-// FocusLost says the keyboard is elsewhere.
-func (p *picture) FocusLost() { p.hand.focused(false) }
+// FocusLost needs nothing done.
+func (p *picture) FocusLost() {}
 
 // TypedKey hands a key on.
 func (p *picture) TypedKey(e *fyne.KeyEvent) { p.hand.typedKey(e) }

@@ -4,6 +4,7 @@ package window
 
 import (
 	"image"
+	"math"
 
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/canvas"
@@ -48,6 +49,9 @@ func (c *closeUp) show(r *kinematics.Result, diameterMM float64, u say.Units, s 
 		State:      faces.Open,
 		Now:        faces.Gap{G0MM: r.Gap.G0MM, CosMM: r.Gap.CosMM, SinMM: r.Gap.SinMM},
 		DiameterMM: diameterMM,
+	}
+	if !r.Gap.Known { // hanging, or no answer: never shown as a number
+		c.what.Now.G0MM = math.NaN()
 	}
 	switch r.Held {
 	case kinematics.Hanging:

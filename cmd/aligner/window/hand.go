@@ -37,9 +37,21 @@ func (w *Window) leaveHandle() {
 	w.preview = nil
 	w.frames.dirty = false
 	w.frames.stop()
-	if e != nil {
-		w.do(e)
+	switch e := e.(type) {
+	case nil:
+		return
+	case *visit.TurnNut:
+		if e.By == 0 { // carried there and back again
+			w.update()
+			return
+		}
+	case *visit.SlideMount:
+		if e.By == 0 {
+			w.update()
+			return
+		}
 	}
+	w.do(e)
 }
 
 // moveTo is the edit that puts a mount's lift or slide to so many mm.
@@ -56,9 +68,7 @@ func (w *Window) moveTo(mount int, way scene.Way, mm float64) visit.Edit {
 	return &visit.TurnNut{Mount: m.Name, Steps: steps, By: steps - d.Trial.Steps[mount]}
 }
 
-func (w *Window) touched()     { w.win.Canvas().Focus(w.picture) }
-func (w *Window) viewed()      { w.bottom.viewed() }
-func (w *Window) focused(bool) {}
+func (w *Window) touched() { w.win.Canvas().Focus(w.picture) }
 
 // painted starts the shadows once the first picture stands.
 func (w *Window) painted() {

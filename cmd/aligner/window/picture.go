@@ -26,13 +26,10 @@ type pictureHand interface {
 	leaveHandle()
 	// touched is any other press: the picture wants the keyboard.
 	touched()
-	// viewed says that the view was turned, moved or zoomed.
-	viewed()
 	// painted says that a picture was made.
 	painted()
 	typedKey(*fyne.KeyEvent)
 	typedRune(rune)
-	focused(bool)
 }
 
 // picture is the widget.

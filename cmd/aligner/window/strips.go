@@ -9,9 +9,6 @@ import (
 	"fyne.io/fyne/v2/container"
 	"fyne.io/fyne/v2/widget"
 
-	"golang.org/x/image/font"
-	"golang.org/x/image/font/opentype"
-
 	"aligner/assets"
 	"aligner/assets/words"
 	"aligner/hulls/visit"
@@ -130,8 +127,6 @@ func (b *bottomStrip) write(times float64) {
 	b.times.SetText(b.speaker.Say(id, words.Args{"Times": math.Round(times)}))
 }
 
-func (b *bottomStrip) viewed() {}
-
 // useSettings puts the settings on every part.
 func (w *Window) useSettings() {
 	s := &w.settings
@@ -151,14 +146,10 @@ func (w *Window) useSettings() {
 }
 
 // pictureFont is the font of the marks in the picture.
-func pictureFont(size float64) *render.Font {
-	f, err := opentype.Parse(assets.Font("regular"))
+func pictureFont(sizePx float64) *render.Font {
+	face, err := render.ParseFace(assets.Font("regular"), sizePx)
 	if err != nil {
-		return nil // no marks rather than no picture
-	}
-	face, err := opentype.NewFace(f, &opentype.FaceOptions{Size: size, DPI: 72, Hinting: font.HintingFull})
-	if err != nil {
-		return nil
+		return nil // embedded: no marks rather than no picture
 	}
 	return render.NewFont(face)
 }

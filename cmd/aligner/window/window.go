@@ -56,7 +56,6 @@ func New(win fyne.Window, prefs fyne.Preferences, name string, h hulls.Hull,
 	}
 	w := &Window{win: win, prefs: prefs, settings: Load(prefs), speaker: words.In("en"), open: open,
 		history: visit.NewHistory(visit.New(name, h)), boat: b}
-	w.settings.Boat = name
 	w.frames.update = w.update
 	w.picture, w.faces, w.sentence = newPicture(w), newCloseUp(), widget.NewLabel("")
 	w.sentence.Wrapping = fyne.TextWrapWord
@@ -79,9 +78,6 @@ func New(win fyne.Window, prefs fyne.Preferences, name string, h hulls.Hull,
 	return w, nil
 }
 
-// Settings are how it looks at things now.
-func (w *Window) Settings() Settings { return w.settings }
-
 // units are the units wanted.
 func (w *Window) units() say.Units { return say.Units{Metric: w.settings.Metric} }
 
@@ -96,9 +92,11 @@ func (w *Window) document() visit.Document {
 	return d
 }
 
-// do records an edit and shows what it comes to.
+// do records an edit and shows what it comes to. A refused one is told, and
+// what was touched goes back to what the document says.
 func (w *Window) do(e visit.Edit) {
 	if err := w.history.Do(e); err != nil {
+		w.update()
 		w.sentence.SetText(err.Error())
 		return
 	}
@@ -232,7 +230,10 @@ func (w *Window) effect(d *visit.Document) string {
 	}
 	w.boat.workBefore(&was, &w.before)
 	move := w.moved(&was, d)
-	if w.before.err != nil || move == "" {
+	if move == "" { // not a nut or a slide
+		move = w.describe(edit)
+	}
+	if w.before.err != nil {
 		return w.speaker.Say(words.HowToBegin, nil)
 	}
 	text := say.Effect(w.speaker, w.units(), move, kinematics.EffectBetween(&w.before.result, &w.now.result))
@@ -260,13 +261,13 @@ func (w *Window) openBoat(name string) {
 		w.sentence.SetText(err.Error())
 		return
 	}
-	w.settings.Boat = name
 	w.do(&visit.OpenHull{HullName: name, Hull: data})
 }
 
 // close keeps the settings.
 func (w *Window) close() {
 	size := w.win.Canvas().Size()
+	w.settings.Boat = w.history.Now().HullName
 	w.settings.Width, w.settings.Height = float64(size.Width), float64(size.Height)
 	w.settings.Save(w.prefs)
 	if w.stopShade != nil {

@@ -236,3 +236,41 @@ func TestUndoSaysWhatItUndid(t *testing.T) {
 		t.Errorf("says %q, want %q", w.sentence.Text, want)
 	}
 }
+
+// What cannot be worked out is told, and never shown as a gap of nought.
+func TestNoAnswerIsNotShownAsANumber(t *testing.T) {
+	w := opened(t, "Eider")
+	w.sheet.rows[0].slide.OnSubmitted("3")
+	w.sheet.rows[1].slide.OnSubmitted("-3")
+	w.top.lever.SetChecked(true) // no lever can do that to a rigid engine
+	if w.now.err == nil || w.sentence.Text != w.now.err.Error() {
+		t.Errorf("says %q of %v", w.sentence.Text, w.now.err)
+	}
+	if !math.IsNaN(w.faces.what.Now.G0MM) || w.title != "aligner: Eider" {
+		t.Errorf("faces show %+v, the title %q", w.faces.what.Now, w.title)
+	}
+	w.undo()
+	if w.now.err != nil || math.IsNaN(w.faces.what.Now.G0MM) {
+		t.Errorf("undo leaves %v", w.now.err)
+	}
+}
+
+// A refused edit leaves every control as the document has it.
+func TestARefusedEditPutsTheControlBack(t *testing.T) {
+	w := opened(t, "Bench")
+	row := &w.sheet.rows[0]
+	row.steps.SetText("1e9")
+	row.steps.OnSubmitted("1e9")
+	if row.steps.Text != "0" || w.history.CanUndo() != nil {
+		t.Errorf("the field says %q", row.steps.Text)
+	}
+}
+
+// A handle carried there and back again is no edit.
+func TestADragThereAndBackIsNoEdit(t *testing.T) {
+	w := opened(t, "Eider")
+	dragHandle(t, w, scene.HandleOf(0, scene.Vertical), 0, 0)
+	if e := w.history.CanUndo(); e != nil {
+		t.Errorf("recorded %v", e)
+	}
+}
