@@ -113,3 +113,14 @@ func (w *work) result(r *Result, logLikelihood float64) {
 		}
 	}
 }
+
+// LogLikelihood is that of one row at b.
+func LogLikelihood(r *Row, b []float64, sigma float64) float64 {
+	w := work{rows: []Row{*r}}
+	lo, hi, s := w.row(0, b, sigma)
+	l := between(lo, hi).log
+	if lo == hi {
+		l -= math.Log(s)
+	}
+	return l
+}

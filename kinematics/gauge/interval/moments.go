@@ -6,29 +6,53 @@ package interval
 import "math"
 
 // truncated is what a row contributes: the logarithm of the chance that z lies
-// between its limits, and the first four moments of z if it does.
+// between its limits, and, if it does, its mean and its moments about the mean.
+// Those about nought would not do: far out, or between close limits, they are
+// large and nearly cancel.
 type truncated struct {
-	log            float64
-	m1, m2, m3, m4 float64
+	log                     float64
+	mean                    float64
+	curve                   float64 // 1 - variance, which has its own digits where the limits are wide
+	variance, third, fourth float64 // about the mean
 }
 
 const logRoot2Pi = 0.91893853320467274178 // ln sqrt(2 pi)
 
-// between works the moments out. A short interval is integrated over, because
-// differences of tails would cancel there; a long one is told by its ends.
+// Where each of three ways is best: limits so close that the density between
+// them is nearly a straight line in its logarithm; limits in the tail; the rest.
+const (
+	shortTo  = 2.0
+	tailFrom = 3.0
+)
+
+// between works the moments out.
 func between(a, b float64) truncated {
 	if a == b {
-		return truncated{-a*a/2 - logRoot2Pi, a, a * a, a * a * a, a * a * a * a}
+		return truncated{log: -a*a/2 - logRoot2Pi, mean: a, curve: 1}
 	}
 	if a+b < 0 { // the nearer limit first: work in the right-hand tail
 		t := between(-b, -a)
-		t.m1, t.m3 = -t.m1, -t.m3
+		t.mean, t.third = -t.mean, -t.third
 		return t
 	}
-	if width := b - a; width*math.Max(1, (a+b)/2) <= 1 {
+	switch {
+	case (b-a)*math.Max(1, (a+b)/2) <= shortTo:
 		return integrated(a, b)
+	case a < tailFrom:
+		return byEnds(a, b)
 	}
-	return byEnds(a, b)
+	return inTail(a, b)
+}
+
+// about fills in the moments about the mean from those about another point,
+// e[n] = E (z - point)^n.
+func (t *truncated) about(point float64, e [5]float64) {
+	d := e[1]
+	t.mean = point + d
+	t.variance = e[2] - d*d
+	t.curve = 1 - t.variance
+	t.third = e[3] - 3*d*e[2] + 2*d*d*d
+	t.fourth = e[4] - 4*d*e[3] + 6*d*d*e[2] - 3*d*d*d*d
 }
 
 // Gauss-Legendre abscissae and weights on (-1, 1), ten points (Abramowitz and
@@ -41,63 +65,103 @@ var legendre = [5][2]float64{
 	{0.973906528517171720077964012084, 0.066671344308688137593568809893},
 }
 
-// integrated takes the moments about the middle c first, so that they keep
-// their digits, and then about nought.
+// integrated sums over a short interval, where differences of tails cancel.
 func integrated(a, b float64) truncated {
-	c, half := (a+b)/2, (b-a)/2
-	var s0, s1, s2, s3, s4 float64
+	c, half := a+(b-a)/2, (b-a)/2
+	var s, e [5]float64
 	for _, p := range legendre {
 		for _, t := range [2]float64{-p[0] * half, p[0] * half} {
 			w := p[1] * math.Exp(-t*(c+t/2)) // phi(c+t)/phi(c)
-			s0 += w
-			s1 += w * t
-			s2 += w * t * t
-			s3 += w * t * t * t
-			s4 += w * t * t * t * t
+			s[0] += w
+			s[1] += w * t
+			s[2] += w * t * t
+			s[3] += w * t * t * t
+			s[4] += w * t * t * t * t
 		}
 	}
-	d1, d2, d3, d4 := s1/s0, s2/s0, s3/s0, s4/s0
-	return truncated{
-		log: math.Log(s0*half) - c*c/2 - logRoot2Pi,
-		m1:  c + d1,
-		m2:  c*c + 2*c*d1 + d2,
-		m3:  c*c*c + 3*c*c*d1 + 3*c*d2 + d3,
-		m4:  c*c*c*c + 4*c*c*c*d1 + 6*c*c*d2 + 4*c*d3 + d4,
+	for n := range e {
+		e[n] = s[n] / s[0]
 	}
+	t := truncated{log: math.Log(s[0]*half) - c*c/2 - logRoot2Pi}
+	t.about(c, e)
+	return t
 }
 
 // byEnds integrates z^n phi(z) by parts: with D the chance, and P_n =
 // (a^n phi(a) - b^n phi(b))/D,
 //
 //	E z = P_0,  E z^n = P_(n-1) + (n-1) E z^(n-2).
-//
-// In the right-hand tail everything is told relative to phi(a), by Mills'
-// ratio, so that nothing underflows.
 func byEnds(a, b float64) truncated {
-	var t truncated
-	var phiA, phiB float64 // over D
-	if a > 0 {
-		ratio := math.Exp((a - b) * (a + b) / 2) // phi(b)/phi(a), 0 for an open end
-		d := mills(a)
-		if ratio > 0 {
-			d -= ratio * mills(b)
-		}
-		t.log = math.Log(d) - a*a/2 - logRoot2Pi
-		phiA, phiB = 1/d, ratio/d
-	} else {
-		d := (math.Erfc(a/math.Sqrt2) - math.Erfc(b/math.Sqrt2)) / 2
-		t.log = math.Log(d)
-		phiA, phiB = phi(a)/d, phi(b)/d
+	below, above := math.Erfc(-a/math.Sqrt2)/2, math.Erfc(b/math.Sqrt2)/2
+	outside := below + above
+	d := math.Erfc(a/math.Sqrt2)/2 - above
+	phiA, phiB := phi(a)/d, phi(b)/d
+	p0 := -phiA * math.Expm1((a-b)*(a+b)/2)
+	if math.IsInf(a, 0) || math.IsInf(b, 0) {
+		p0 = phiA - phiB
 	}
-	p0 := phiA - phiB
 	p1 := end(a, phiA) - end(b, phiB)
 	p2 := end(a, a*phiA) - end(b, b*phiB)
 	p3 := end(a, a*a*phiA) - end(b, b*b*phiB)
-	t.m1 = p0
-	t.m2 = p1 + 1
-	t.m3 = p2 + 2*t.m1
-	t.m4 = p3 + 3*t.m2
+	m2, m3 := p1+1, p2+2*p0
+	var t truncated
+	t.about(0, [5]float64{1, p0, m2, m3, p3 + 3*m2})
+	t.curve = p0*p0 - p1 // no difference at all where a < 0 < b
+	t.log = math.Log(d)
+	if outside < 0.5 {
+		t.log = math.Log1p(-outside)
+	}
 	return t
+}
+
+// inTail tells an interval far out as what lies beyond a less what lies beyond
+// b, both about a and relative to phi(a), so that nothing underflows.
+func inTail(a, b float64) truncated {
+	millsA, e := beyond(a)
+	t := truncated{log: math.Log(millsA) - a*a/2 - logRoot2Pi}
+	if gap := math.Exp((a - b) * (a + b) / 2); gap > 0 { // phi(b)/phi(a), 0 for an open end
+		millsB, f := beyond(b)
+		q, w := gap*millsB/millsA, b-a
+		shifted := [5]float64{
+			1,
+			w + f[1],
+			w*(w+2*f[1]) + f[2],
+			w*(w*(w+3*f[1])+3*f[2]) + f[3],
+			w*(w*(w*(w+4*f[1])+6*f[2])+4*f[3]) + f[4],
+		}
+		for n := range e {
+			e[n] = (e[n] - q*shifted[n]) / (1 - q)
+		}
+		t.log += math.Log1p(-q)
+	}
+	t.about(a, e)
+	return t
+}
+
+// beyond gives Mills' ratio (1 - Phi(z))/phi(z) and the moments about z of what
+// lies beyond it, for z from tailFrom up. The repeated integrals I_n of the
+// normal tail (Abramowitz and Stegun, 7.2.5) have
+//
+//	I_(n-1) = (n+1) I_(n+1) + z I_n,  E (x-z)^n = n! I_n/I_0,
+//
+// so that their ratios r_n = I_n/I_(n-1) are a continued fraction, r_n =
+// 1/(z + (n+1) r_(n+1)), without one difference. Begun at fifty from where
+// r_n would rest, it is settled to 1e-15.
+func beyond(z float64) (mills float64, e [5]float64) {
+	const deep = 50
+	r := 2 / (z + math.Sqrt(z*z+4*deep))
+	var first [5]float64
+	for n := deep; n > 0; n-- {
+		if n < len(first) {
+			first[n] = r
+		}
+		r = 1 / (z + float64(n)*r)
+	}
+	e[0] = 1
+	for n := 1; n < len(e); n++ {
+		e[n] = e[n-1] * float64(n) * first[n]
+	}
+	return r, e
 }
 
 // end is z times a density that vanishes at infinity faster than any power.
@@ -109,13 +173,3 @@ func end(z, density float64) float64 {
 }
 
 func phi(z float64) float64 { return math.Exp(-z*z/2 - logRoot2Pi) }
-
-// mills is (1 - Phi(z))/phi(z) for z >= 0. Past 25 its asymptotic series ends
-// within a unit in the last place (Abramowitz and Stegun, 26.2.12).
-func mills(z float64) float64 {
-	if z < 25 {
-		return math.Erfc(z/math.Sqrt2) / 2 / phi(z)
-	}
-	r := 1 / (z * z)
-	return (1 - r*(1-3*r*(1-5*r*(1-7*r*(1-9*r))))) / z
-}

@@ -92,11 +92,12 @@ func (w *work) likelihood(at []float64) float64 {
 }
 
 // derive gives the likelihood at w.at, its gradient and minus its Hessian. With
-// z between a row's limits, eta = x.b and tau = log sigma,
+// z between a row's limits, m, v, c3 and c4 its mean and moments about the
+// mean, eta = x.b and tau = log sigma,
 //
-//	dl/deta = E z / s                     dl/dtau = E z^2 - 1
-//	d2l/deta2 = (Var z - 1)/s^2           d2l/deta dtau = (E z^3 - 3 E z - k E z)/s
-//	d2l/dtau2 = E z^4 - 3 E z^2 - k - k^2,  k = E z^2 - 1.
+//	dl/deta = m/s                  dl/dtau = m^2 + v - 1
+//	d2l/deta2 = -(1 - v)/s^2       d2l/deta dtau = (c3 - 2 m (1 - v))/s
+//	d2l/dtau2 = Var z^2 - 2 E z^2 = 4 m^2 v + 4 m c3 + c4 - v^2 - 2 (m^2 + v).
 func (w *work) derive() float64 {
 	sigma, sum := math.Exp(w.tau()), 0.0
 	w.gradient.Zero()
@@ -109,14 +110,13 @@ func (w *work) derive() float64 {
 		if a == b {
 			sum -= math.Log(s)
 		}
-		curve := curvature(a, b, t) / (s * s)
-		k := t.m2 - 1
-		cross := -(t.m3 - 3*t.m1 - k*t.m1) / s
+		curve := math.Min(1, math.Max(0, t.curve)) / (s * s)
+		cross := (2*t.mean*t.curve - t.third) / s
 		for j, x := range w.rows[i].X {
 			if x == 0 {
 				continue
 			}
-			g[j] += x * t.m1 / s
+			g[j] += x * t.mean / s
 			for l, y := range w.rows[i].X[j:] {
 				h.Data[j*h.Stride+j+l] += x * y * curve
 			}
@@ -125,19 +125,12 @@ func (w *work) derive() float64 {
 			}
 		}
 		if w.free {
-			g[w.n] += k
-			h.Data[w.n*h.Stride+w.n] -= t.m4 - 3*t.m2 - k - k*k
+			mm, v := t.mean*t.mean, t.variance
+			g[w.n] += mm - t.curve
+			h.Data[w.n*h.Stride+w.n] += 2*(mm+v) - (4*mm*v + 4*t.mean*t.third + t.fourth - v*v)
 		}
 	}
 	return sum
-}
-
-// curvature is 1 - Var z, between 0 and 1; rounding must not leave that.
-func curvature(a, b float64, t truncated) float64 {
-	if a == b {
-		return 1
-	}
-	return math.Min(1, math.Max(0, 1-(t.m2-t.m1*t.m1)))
 }
 
 // direct finds the Newton step; false: the rows have no hold on some unknown.
