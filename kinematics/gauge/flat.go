@@ -88,19 +88,14 @@ func (e *evidence) flat() (f fit, odd []Odd, whole bool) {
 // worst first; a place counts as suspect too if it helps nearly as much as the
 // worst.
 func (e *evidence) suspects(f *fit) []suspect {
-	var all []suspect
 	places := e.places()
-	for _, rows := range places {
-		if e.deficit(f, rows) < 0.5 {
-			continue // it is met well enough: leaving it out cannot help much
-		}
-		s := suspect{rows: rows, fit: e.without(f, rows)}
-		if s.fit.Status != interval.Converged {
-			continue
-		}
-		s.gain = 2 * (s.fit.LogLikelihood + e.bestOf(rows) - f.LogLikelihood)
-		all = append(all, s)
+	// Chance gives each of the places a chi-squared gain of one degree.
+	limit := distuv.ChiSquared{K: 1}.Quantile(1 - oddsOfChance/float64(max(1, len(places))))
+	all := e.leaveOut(f, places, limit/mostGain, math.Inf(1))
+	if !slices.ContainsFunc(all, func(s suspect) bool { return s.gain >= limit }) {
+		return nil
 	}
+	all = append(all, e.leaveOut(f, places, 0.5, limit/mostGain)...)
 	slices.SortStableFunc(all, func(a, b suspect) int {
 		switch {
 		case a.gain > b.gain:
@@ -110,16 +105,32 @@ func (e *evidence) suspects(f *fit) []suspect {
 		}
 		return 0
 	})
-	// Chance gives each of the places a chi-squared gain of one degree.
-	limit := distuv.ChiSquared{K: 1}.Quantile(1 - oddsOfChance/float64(max(1, len(places))))
-	if len(all) == 0 || all[0].gain < limit {
-		return nil
-	}
 	i := 1
 	for i < len(all) && all[i].gain > all[0].gain-clearLead {
 		i++
 	}
 	return all[:i]
+}
+
+// mostGain is the most a place can gain by being left out, over its deficit
+// while it is in: a reading of leverage h is met to 1 - h of what it is off
+// without it, and h is at most three quarters where a reading can disagree.
+const mostGain = 8
+
+// leaveOut fits again without each place whose deficit is from least to below.
+func (e *evidence) leaveOut(f *fit, places [][]int, least, below float64) []suspect {
+	var all []suspect
+	for _, rows := range places {
+		if d := e.deficit(f, rows); d < least || d >= below {
+			continue
+		}
+		s := suspect{rows: rows, fit: e.without(f, rows)}
+		if s.fit.Status == interval.Converged {
+			s.gain = 2 * (s.fit.LogLikelihood + e.bestOf(rows) - f.LogLikelihood)
+			all = append(all, s)
+		}
+	}
+	return all
 }
 
 // places groups the rows of gaps by reading and clock position.
