@@ -16,7 +16,31 @@ const (
 	ViewStrut    = "strut" // the aftmost bearing and the propeller
 )
 
+// Views of the whole from one side; the eye is named by where it stands.
+const (
+	ViewFromPort      = "from port"
+	ViewFromStarboard = "from starboard"
+	ViewFromAft       = "from aft"
+	ViewFromAhead     = "from ahead"
+	ViewFromAbove     = "from above"
+)
+
+// sides are the directions of those views.
+var sides = []struct {
+	name string
+	view View
+}{
+	{ViewFromPort, View{YawRad: 90 * degree, PitchRad: 6 * degree}},
+	{ViewFromStarboard, View{YawRad: -90 * degree, PitchRad: 10 * degree}},
+	{ViewFromAft, View{PitchRad: 10 * degree}},
+	{ViewFromAhead, View{YawRad: 180 * degree, PitchRad: 14 * degree}},
+	{ViewFromAbove, View{YawRad: 90 * degree, PitchRad: mostPitchRad}},
+}
+
 const degree = math.Pi / 180
+
+// mountWord may stand before a mount's name.
+const mountWord = "mount "
 
 // FitView is a view that shows what the name says, as last posed, in a picture
 // of the given aspect (width over height). ok is false for a name unknown.
@@ -30,7 +54,11 @@ func (m *Model) FitView(name string, aspect float64) (v View, ok bool) {
 
 // ViewNames are the names FitView knows for this model.
 func (m *Model) ViewNames() []string {
-	names := []string{ViewWhole, ViewEngine, ViewCoupling, ViewStrut}
+	names := []string{ViewWhole}
+	for i := range sides {
+		names = append(names, sides[i].name)
+	}
+	names = append(names, ViewEngine, ViewCoupling, ViewStrut)
 	for i := range m.hull.Mounts {
 		names = append(names, m.hull.Mounts[i].Name)
 	}
@@ -45,9 +73,14 @@ func (m *Model) ViewNames() []string {
 // focus is what a view has to show, and the direction it looks from.
 func (m *Model) focus(name string) ([]mgl64.Vec3, View) {
 	d := m.dims
+	for i := range sides {
+		if sides[i].name == name {
+			return m.whole(), sides[i].view
+		}
+	}
 	switch name {
 	case ViewWhole:
-		return append(m.corners(func(p *piece) bool { return p.when == always }), m.marks.compass[:]...), View{YawRad: 62 * degree, PitchRad: 20 * degree}
+		return m.whole(), View{YawRad: 62 * degree, PitchRad: 20 * degree}
 	case ViewEngine:
 		keep := func(p *piece) bool {
 			return p.kind == EngineKind || p.kind == GearboxKind || p.kind == MountKind || p.kind == NutKind
@@ -71,7 +104,7 @@ func (m *Model) focus(name string) ([]mgl64.Vec3, View) {
 		}
 	}
 	for i := range m.hull.Mounts {
-		if m.hull.Mounts[i].Name == name {
+		if own := m.hull.Mounts[i].Name; own == name || mountWord+own == name {
 			return m.mountFocus(i)
 		}
 	}
@@ -81,6 +114,11 @@ func (m *Model) focus(name string) ([]mgl64.Vec3, View) {
 		}
 	}
 	return nil, View{}
+}
+
+// whole is everything, with the marks of the directions.
+func (m *Model) whole() []mgl64.Vec3 {
+	return append(m.corners(func(p *piece) bool { return p.when == always }), m.marks.compass[:]...)
 }
 
 func (m *Model) bearingFocus(i int) ([]mgl64.Vec3, View) {

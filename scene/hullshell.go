@@ -96,7 +96,7 @@ func waterParts(d *dims) []piece {
 		}
 		return solid.Sheet(grid(v-8), grid(v))
 	}
-	return []piece{{kind: HullKind, paint: water, when: wetOnly, solid: solid.Join(
+	return []piece{{kind: WaterKind, paint: water, when: wetOnly, solid: solid.Join(
 		slab(aft, fore, -b-70-far, -b-68),
 		slab(aft-far, aft, -b-70-far, d.portEdge()))}}
 }

@@ -12,7 +12,7 @@ const closeView = 1.6
 // inTheWay reports whether a piece stands between eye and target of a close
 // view.
 func (m *Model) inTheWay(p *piece, s *State) bool {
-	if p.kind == HullKind {
+	if p.kind == HullKind || p.kind == WaterKind {
 		// The side that stands up is to starboard.
 		return s.View.DistanceMM < nearView*m.dims.plantLength() && s.View.toEye(m.dims.up, m.dims.ahead)[1] < -0.1
 	}

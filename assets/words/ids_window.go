@@ -1,6 +1,6 @@
 package words
 
-// This file lists the sentences of the window and of pictures; they stand in window.en.json.
+// This file lists the sentences of the window; they stand in window.en.json.
 
 const (
 	SeenForward  ID = "seen_forward"
@@ -26,15 +26,6 @@ const (
 	SheetLoad    ID = "sheet_load"
 	NoScreen     ID = "no_screen"
 	HelpWindow   ID = "help_window"
-
-	HelpPicture       ID = "help_picture"
-	HelpPictureOut    ID = "help_picture_out"
-	HelpPictureView   ID = "help_picture_view"
-	HelpPictureTimes  ID = "help_picture_times"
-	HelpPictureWidth  ID = "help_picture_width"
-	HelpPictureHeight ID = "help_picture_height"
-	HelpPictureDark   ID = "help_picture_dark"
-	PictureDone       ID = "picture_done" // File, Times
 
 	WindowTitle    ID = "window_title"     // Hull
 	WindowTitleGap ID = "window_title_gap" // Hull, Spread

@@ -73,7 +73,9 @@ func helpWords() kong.Vars {
 	for _, id := range []words.ID{
 		words.HelpJSON, words.HelpCheck, words.HelpCheckFile,
 		words.HelpWindow, words.HelpPicture, words.HelpPictureOut, words.HelpPictureView, words.HelpPictureTimes,
-		words.HelpPictureWidth, words.HelpPictureHeight, words.HelpPictureDark, words.HelpPredict, words.HelpPredictNut, words.HelpPredictSlide, words.HelpPredictHeld, words.HelpPredictLever,
+		words.HelpPictureWidth, words.HelpPictureHeight, words.HelpPictureDark,
+		words.HelpPictureQuick, words.HelpPictureAsGauged, words.HelpPictureGaugedNut, words.HelpPictureGaugedSlide, words.HelpPicturePlanNut, words.HelpPicturePlanSlide, words.HelpPictureLooking,
+		words.HelpPredict, words.HelpPredictNut, words.HelpPredictSlide, words.HelpPredictHeld, words.HelpPredictLever,
 		words.HelpPredictAfloat, words.HelpPredictThrust, words.HelpPredictTorque, words.HelpPredictApart,
 		words.HelpPredictPull, words.HelpMetric,
 		words.HelpHulls, words.HelpHullsList, words.HelpHullsShow, words.HelpHull,

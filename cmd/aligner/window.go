@@ -37,7 +37,7 @@ func (c *windowCmd) Run(e *env) error {
 		if name == "" {
 			name = "Eider"
 		}
-		picture := pictureCmd{Hull: name, Held: "seated", View: "whole", Times: 100, Width: 1280, Height: 800,
+		picture := pictureCmd{Hull: name, Held: "seated", View: "whole", Looking: "forward", Times: 100, Width: 1280, Height: 800,
 			Out: filepath.Join(os.TempDir(), "aligner.png")}
 		return picture.Run(e)
 	}

@@ -64,6 +64,22 @@ func (a Affine) Apply(p mgl64.Vec3) mgl64.Vec3 {
 	}
 }
 
+// Normal carries a normal over, to a length of its own.
+func (a Affine) Normal(n mgl64.Vec3) mgl64.Vec3 {
+	m, _ := a.orIdentity().cofactors()
+	return mgl64.Vec3{
+		m[0]*n[0] + m[1]*n[1] + m[2]*n[2],
+		m[3]*n[0] + m[4]*n[1] + m[5]*n[2],
+		m[6]*n[0] + m[7]*n[1] + m[8]*n[2],
+	}
+}
+
+// Mirrors reports whether the map turns things inside out.
+func (a Affine) Mirrors() bool {
+	_, det := a.orIdentity().cofactors()
+	return det < 0
+}
+
 // orIdentity reads the zero value as the identity.
 func (a Affine) orIdentity() Affine {
 	if a == (Affine{}) {
