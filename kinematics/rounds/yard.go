@@ -1,0 +1,182 @@
+package rounds
+
+// This file is one boat in the yard with a mechanic at it: gaugings, readings
+// and moves, made on the truth and written into a visit.
+
+import (
+	"fmt"
+	"math"
+	"math/rand/v2"
+
+	"aligner/hulls/visit"
+)
+
+// yard is a boat being worked on. Only its visit is shown to the tool.
+type yard struct {
+	boat  *Boat
+	r     *rand.Rand
+	visit visit.Visit
+	faces map[int]*faces // by event: as they stood in each gauging of the present state
+
+	liftMM, slideMM []float64 // error and moves together
+	turnDeg         float64   // how far shaft and flange stand from their marks
+
+	job Job
+}
+
+func newYard(b *Boat, r *rand.Rand) (*yard, error) {
+	y := &yard{boat: b, r: r, faces: map[int]*faces{}}
+	y.visit = visit.Visit{Embedded: b.Nominal, State: visit.State{Boat: "trailer"}, Leaves: leafSet(), Rule: visit.DefaultRule}
+	if b.Afloat {
+		y.visit.State.Boat = "afloat"
+	}
+	y.liftMM = append([]float64(nil), b.LiftMM...)
+	y.slideMM = append([]float64(nil), b.SlideMM...)
+	y.job = Job{Boat: b.Number, Hull: b.Nominal.Name, Layout: b.Nominal.Layout, Together: b.Together}
+	return y, y.judge()
+}
+
+// judge notes the true gap, and the gap at the marks, of where the engine
+// stands now.
+func (y *yard) judge() error {
+	cos, sin, err := y.boat.engineGap(y.liftMM, y.slideMM)
+	if err != nil {
+		return err
+	}
+	all, alls := y.gapAt(cos, sin, 0, 0)
+	y.job.TrueThou = append(y.job.TrueThou, 2*math.Hypot(cos, sin)/mmPerThou)
+	y.job.MarksThou = append(y.job.MarksThou, 2*math.Hypot(all, alls)/mmPerThou)
+	return nil
+}
+
+// gapAt adds the run-out of the halves, turned so far, to the engine's part.
+func (y *yard) gapAt(cosMM, sinMM, shaftTurnDeg, flangeTurnDeg float64) (cos, sin float64) {
+	o := &y.boat.RunOut
+	for _, half := range []struct{ mm, lowDeg float64 }{
+		{o.ShaftMM, o.ShaftLowDeg + shaftTurnDeg}, {o.FlangeMM, o.FlangeLowDeg + flangeTurnDeg},
+	} {
+		s, c := math.Sincos(half.lowDeg * math.Pi / 180)
+		cosMM += half.mm * c
+		sinMM += half.mm * s
+	}
+	return cosMM, sinMM
+}
+
+// seat begins a gauging: the shaft seated anew, pushed until the faces first
+// touch.
+func (y *yard) seat(shaftTurnDeg, flangeTurnDeg float64) error {
+	cos, sin, err := y.boat.engineGap(y.liftMM, y.slideMM)
+	if err != nil {
+		return err
+	}
+	cos, sin = y.gapAt(cos, sin, shaftTurnDeg, flangeTurnDeg)
+	f := &faces{g0: math.Hypot(cos, sin) / mmPerThou, cos: cos / mmPerThou, sin: sin / mmPerThou}
+	f.drawBurr(y.r, y.boat.ClockDeg)
+	if f.burrThou > 0 {
+		y.job.Burrs++
+	}
+	y.faces[len(y.visit.Events)] = f
+	if shaftTurnDeg != y.turnDeg {
+		y.turnDeg = shaftTurnDeg
+		y.job.Minutes += turnMin
+	}
+	y.visit.Events = append(y.visit.Events, visit.Event{Gauging: &visit.Gauging{
+		Held: "seated", ShaftTurnDeg: shaftTurnDeg, FlangeTurnDeg: flangeTurnDeg}})
+	y.job.Gaugings++
+	y.job.Minutes += setUpMin
+	return nil
+}
+
+// gaugeAll reads every position in reach, with shaft and flange turned so far.
+// A turn from where they stand takes its time.
+func (y *yard) gaugeAll(shaftTurnDeg, flangeTurnDeg float64) error {
+	if err := y.seat(shaftTurnDeg, flangeTurnDeg); err != nil {
+		return err
+	}
+	for _, deg := range y.boat.ClockDeg {
+		y.note(y.last(), y.present().read(y.r, deg))
+		y.took(readingMin)
+	}
+	return nil
+}
+
+// last is the event of the gauging under way, present its faces.
+func (y *yard) last() int       { return len(y.visit.Events) - 1 }
+func (y *yard) present() *faces { return y.faces[y.last()] }
+
+// note writes a reading down.
+func (y *yard) note(event int, r visit.Reading) {
+	g := y.visit.Events[event].Gauging
+	g.Readings = append(g.Readings, r)
+}
+
+func (y *yard) took(minutes float64) {
+	y.job.Readings++
+	y.job.Minutes += minutes
+}
+
+// tryLeaf tries one leaf more in the gauging under way.
+func (y *yard) tryLeaf(clockDeg float64, leaf visit.Length) {
+	y.note(y.last(), y.present().trial(y.r, clockDeg, leaf))
+	y.took(trialMin)
+}
+
+// readAgain wipes and files where a reading was taken, and takes it anew in its
+// place. In a gauging made before the last one the shaft is turned and seated
+// for it as it was then. It does nothing about a reading taken before the last
+// move.
+func (y *yard) readAgain(event, reading int) (done bool, err error) {
+	f := y.faces[event]
+	if f == nil {
+		return false, nil
+	}
+	g := y.visit.Events[event].Gauging
+	if reading < 0 || reading >= len(g.Readings) {
+		return false, fmt.Errorf("boat %d: reading %d of %d asked for again", y.boat.Number, reading, len(g.Readings))
+	}
+	deg, _ := visit.ClockOf(g.Readings[reading])
+	f.clean(deg)
+	g.Readings[reading] = f.read(y.r, deg)
+	y.took(readingMin + cleanMin)
+	if event != y.last() {
+		y.job.Minutes += setUpMin
+	}
+	if y.turnDeg != g.ShaftTurnDeg {
+		y.turnDeg = g.ShaftTurnDeg
+		y.job.Minutes += turnMin
+	}
+	return true, nil
+}
+
+// reaches reports whether a leaf can be got in at a position.
+func (y *yard) reaches(clockDeg float64) bool {
+	for _, deg := range y.boat.ClockDeg {
+		if sameClock(deg, clockDeg) {
+			return true
+		}
+	}
+	return false
+}
+
+// move turns nuts and shifts slides by mount, and notes it.
+func (y *yard) move(nutFlats []int, slideMM []float64, minutes float64) error {
+	m := visit.Move{NutFlats: map[string]float64{}, SlideMM: map[string]float64{}}
+	for i := range y.boat.True.Mounts {
+		mount := &y.boat.True.Mounts[i]
+		if nutFlats[i] != 0 {
+			m.NutFlats[mount.Name] = float64(nutFlats[i])
+			y.liftMM[i] += float64(nutFlats[i]) * mount.LiftPerStepMM()
+			y.job.Flats += max(nutFlats[i], -nutFlats[i])
+		}
+		if slideMM[i] != 0 {
+			m.SlideMM[mount.Name] = slideMM[i]
+			y.slideMM[i] += slideMM[i]
+			y.job.Slides++
+		}
+	}
+	y.visit.Events = append(y.visit.Events, visit.Event{Move: &m})
+	clear(y.faces)
+	y.job.Moves++
+	y.job.Minutes += minutes
+	return y.judge()
+}
