@@ -10,6 +10,7 @@ import (
 	"aligner/hulls"
 	"aligner/kinematics"
 	"aligner/scene/render"
+	"aligner/scene/solid"
 
 	"github.com/go-gl/mathgl/mgl64"
 )
@@ -50,31 +51,41 @@ func move(t testing.TB, name string, held kinematics.Held, change func(*kinemati
 	return q
 }
 
-// rimPoint finds the vertex of a posed coupling half that is drawn for the face
-// at an hour of the clock.
-func (q *solved) rimPoint(t *testing.T, sc *render.Scene, half int, hour int) mgl64.Vec3 {
+// rimPoints finds the vertices of a posed coupling half that are drawn for its
+// face's rim, the one at clock angle i / solid.RimPoints of a turn at place i.
+func (q *solved) rimPoints(t *testing.T, sc *render.Scene, half int) [solid.RimPoints]mgl64.Vec3 {
 	t.Helper()
-	sin, cos := math.Sincos(float64(hour) * math.Pi / 6)
 	r := q.m.dims.faceRadius
-	want := mgl64.Vec3{0, -r * sin, r * cos}
+	var out [solid.RimPoints]mgl64.Vec3
+	found := 0
 	for i := range q.m.pieces {
 		p := &q.m.pieces[i]
 		if p.kind != CouplingKind || p.index != half || p.when != always {
 			continue
 		}
 		for _, x := range p.mesh.Positions {
-			if double(x).Sub(want).Len() < 1e-3 {
-				return sc.Parts[i].Transform.Apply(double(x))
+			at := int(math.Round(math.Atan2(-float64(x[1]), float64(x[2])) / clockStep))
+			at = (at + solid.RimPoints) % solid.RimPoints
+			sin, cos := math.Sincos(float64(at) * clockStep)
+			if double(x).Sub(mgl64.Vec3{0, -r * sin, r * cos}).Len() < 1e-3 && out[at] == (mgl64.Vec3{}) {
+				out[at] = sc.Parts[i].Transform.Apply(double(x))
+				found++
 			}
 		}
 	}
-	t.Fatalf("half %d has no vertex at %d o'clock of its face", half, hour)
-	return mgl64.Vec3{}
+	if found != solid.RimPoints {
+		t.Fatalf("half %d has %d vertices round its face, not %d", half, found, solid.RimPoints)
+	}
+	return out
 }
 
-// TestDrawnGapIsNTimesTheGap measures the drawn faces at every hour and compares
-// with the gap of package kinematics. The tolerance is 1 % of the gap there, and
-// where it is less, of the spread's hundredth part of that.
+// clockStep is between two of them.
+const clockStep = 2 * math.Pi / solid.RimPoints
+
+// TestDrawnGapIsNTimesTheGap measures the drawn faces at every vertex round
+// their rims, four to the hour, and compares with the gap of package kinematics.
+// The tolerance is 1 % of the gap there, and where it is less, of the spread's
+// hundredth part of that.
 func TestDrawnGapIsNTimesTheGap(t *testing.T) {
 	crooked := func(s *kinematics.State) {
 		s.RunOut = kinematics.RunOut{ShaftMM: 0.03, ShaftLowDeg: 70, FlangeMM: 0.02, FlangeTurnDeg: 200}
@@ -87,12 +98,13 @@ func TestDrawnGapIsNTimesTheGap(t *testing.T) {
 				for _, n := range []float64{1, 50, 200, 500} {
 					var sc render.Scene
 					q.m.Pose(&State{Now: &q.v, Exaggeration: n}, &sc)
-					for hour := 1; hour <= 12; hour++ {
-						engine, shaft := q.rimPoint(t, &sc, 0, hour), q.rimPoint(t, &sc, 1, hour)
-						got, want := engine[0]-shaft[0], n*q.r.Gap.AtHourMM(hour)
+					engine, shaft := q.rimPoints(t, &sc, 0), q.rimPoints(t, &sc, 1)
+					for i := range engine {
+						clockRad := float64(i) * clockStep
+						got, want := engine[i][0]-shaft[i][0], n*q.r.Gap.AtMM(clockRad)
 						slack := 0.01*math.Abs(want) + 1e-4*n*q.r.Gap.SpreadMM() + 1e-5
 						if math.Abs(got-want) > slack {
-							t.Errorf("%s %s, N %g, %d o'clock: drawn gap %g, N times the gap %g", name, held, n, hour, got, want)
+							t.Errorf("%s %s, N %g, %.4g o'clock: drawn gap %g, N times the gap %g", name, held, n, clockRad*6/math.Pi, got, want)
 						}
 					}
 				}
