@@ -53,6 +53,7 @@ var mayImport = map[string][]string{
 	"kinematics/shaftline": {},
 	"kinematics/gauge":     {"hulls", "kinematics"},
 	"kinematics/plan":      {"hulls", "kinematics"},
+	"kinematics/response":  {"hulls", "kinematics"},
 	"kinematics/rounds":    {"hulls", "kinematics", "assets"},
 	"scene":                {"hulls", "kinematics", "scene"},
 	"scene/render":         {"assets"},
