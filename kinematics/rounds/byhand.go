@@ -107,10 +107,12 @@ func (y *yard) planeAt(turnDeg float64, careful bool) (cos, sin float64, err err
 		if !careful || again || worst < 0 {
 			return c, s, nil
 		}
-		if _, err := y.readAgain(y.last(), worst); err != nil {
+		// The old reading is struck out.
+		g := y.visit.Events[y.last()].Gauging
+		g.Readings = append(g.Readings[:worst:worst], g.Readings[worst+1:]...)
+		if err := y.readAgain(y.last(), clock[worst]); err != nil {
 			return 0, 0, err
 		}
-		y.job.Again++
 	}
 }
 

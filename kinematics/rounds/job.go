@@ -30,11 +30,11 @@ type Job struct {
 	End End
 	Why string // more about it
 
-	Moves, Flats, Slides                     int // slides: mounts slid
-	Gaugings, Readings, Trials, Again, Burrs int // trials: single leaves asked for; again: readings asked for again
-	OutOfReach                               int // times a leaf was asked for where none goes
-	Minutes                                  float64
-	Given                                    []Given
+	Moves, Flats, Slides             int // slides: mounts slid
+	Gaugings, Readings, Again, Burrs int // again: readings asked for again
+	OutOfReach                       int // times a leaf was asked for where none goes
+	Minutes                          float64
+	Given                            []Given
 }
 
 // Given is one verdict the tool gave, and what was true then.

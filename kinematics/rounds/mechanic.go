@@ -92,70 +92,26 @@ func (y *yard) gaugeByTool(tool Tool, s Settings) (Estimate, error) {
 			return e, fmt.Errorf("boat %d, estimate: %w", y.boat.Number, err)
 		}
 		y.job.Given = append(y.job.Given, Given{Moves: y.job.Moves, Verdict: e.Verdict, P: e.P, TrueThou: y.job.LastTrue()})
-		odd := e.Odd
-		if len(odd) == 0 && e.Next != nil && e.Next.Again != nil {
-			odd = []Ref{*e.Next.Again}
-		}
-		if len(odd) > 0 && again < mostAgain {
-			taken, err := y.takeAgain(odd)
-			if err != nil {
-				return e, err
-			}
-			if again += taken; taken > 0 {
-				continue
-			}
-		}
-		if e.Next == nil || further == s.MostFurther || !y.worthIt(e) {
+		switch n := e.Next; {
+		case n == nil:
 			return e, nil
+		case n.Again && again < mostAgain:
+			again++
+			err = y.readAgain(n.Event, n.ClockDeg)
+		case n.Again || e.Verdict == Within || further == s.MostFurther:
+			return e, nil
+		case n.Turn:
+			further++
+			err = y.gaugeAll(n.ShaftTurnDeg, n.FlangeTurnDeg)
+		case !y.reaches(n.ClockDeg):
+			y.job.OutOfReach++
+			return e, nil
+		default:
+			further++
+			y.tryLeaf(n.ClockDeg, n.Leaf)
 		}
-		if done, err := y.gaugeNext(e.Next); err != nil || !done {
+		if err != nil {
 			return e, err
 		}
-		further++
 	}
-}
-
-// worthIt reports whether the mechanic gauges on: while the tool cannot tell;
-// and once before the first move, where it wants shaft and flange turned, since
-// what it learns of the run-out holds for the rest of the job.
-func (y *yard) worthIt(e Estimate) bool {
-	if e.Verdict == CannotTell {
-		return true
-	}
-	return e.Verdict == Outside && e.Next.Turn && y.job.Moves == 0 && len(y.faces) == 1
-}
-
-// takeAgain takes readings again, those before the last move left out.
-func (y *yard) takeAgain(odd []Ref) (taken int, err error) {
-	for _, ref := range odd {
-		done, err := y.readAgain(ref.Event, ref.Reading)
-		if err != nil {
-			return taken, err
-		}
-		if done {
-			taken++
-			y.job.Again++
-		}
-	}
-	return taken, nil
-}
-
-// gaugeNext gauges what the tool asked for, if it can be.
-func (y *yard) gaugeNext(n *Next) (done bool, err error) {
-	if n.Turn {
-		return true, y.gaugeAll(n.ShaftTurnDeg, n.FlangeTurnDeg)
-	}
-	if !y.reaches(n.ClockDeg) {
-		y.job.OutOfReach++
-		return false, nil
-	}
-	g := y.visit.Events[y.last()].Gauging
-	if n.ShaftTurnDeg != g.ShaftTurnDeg || n.FlangeTurnDeg != g.FlangeTurnDeg {
-		if err := y.seat(n.ShaftTurnDeg, n.FlangeTurnDeg); err != nil {
-			return false, err
-		}
-	}
-	y.tryLeaf(n.ClockDeg, n.Leaf)
-	y.job.Trials++
-	return true, nil
 }

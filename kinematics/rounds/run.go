@@ -44,9 +44,8 @@ type Result struct {
 	Jobs    [mechanics][]Job
 }
 
-// BuiltIn are the built-in hulls whose shaft can be held seated; those on solid
-// feet only where asked for.
-func BuiltIn(solid bool) ([]*hulls.Hull, error) {
+// BuiltIn are the built-in hulls whose shaft can be held seated.
+func BuiltIn() ([]*hulls.Hull, error) {
 	var all []*hulls.Hull
 	for _, name := range assets.HullNames() {
 		data, _ := assets.Hull(name)
@@ -54,7 +53,7 @@ func BuiltIn(solid bool) ([]*hulls.Hull, error) {
 		if err != nil {
 			return nil, err
 		}
-		if h.Coupling.HasPilot() && (solid || h.Mounts[0].Kind != hulls.Solid) {
+		if h.Coupling.HasPilot() {
 			all = append(all, &h)
 		}
 	}

@@ -25,7 +25,7 @@ func (t ruleOfThumb) Estimate(v *visit.Visit) (Estimate, error) {
 		e.Verdict, e.P = Within, 0.8
 	case spread < 4:
 		e.Verdict, e.P = CannotTell, 0.5
-		e.Next = &Next{ClockDeg: clock[0], Leaf: visit.Thou(2), ShaftTurnDeg: g.ShaftTurnDeg, FlangeTurnDeg: g.FlangeTurnDeg}
+		e.Next = &Next{ClockDeg: clock[0], Leaf: visit.Thou(2)}
 	}
 	return e, nil
 }
@@ -38,7 +38,7 @@ func (t ruleOfThumb) Plan(v *visit.Visit, e Estimate) (Move, error) {
 func thumb(h *hulls.Hull, _ bool) (Tool, error) { return ruleOfThumb{h}, nil }
 
 func TestARunIsTheSameWhateverTheWorkers(t *testing.T) {
-	p := Problem{Seed: 5, Boats: 24, Hulls: builtIn(t, true), Tool: thumb, Workers: 1}
+	p := Problem{Seed: 5, Boats: 24, Hulls: builtIn(t), Tool: thumb, Workers: 1}
 	one, err := Run(p)
 	if err != nil {
 		t.Fatal(err)
@@ -83,7 +83,7 @@ func TestWhatAJobCounts(t *testing.T) {
 // it need not.)
 func TestTheLeverRuleConvergesWhereMountsFollow(t *testing.T) {
 	var follow []*hulls.Hull
-	for _, h := range builtIn(t, true) {
+	for _, h := range builtIn(t) {
 		if h.Layout == hulls.VDrive || h.Mounts[0].Kind == hulls.Solid {
 			follow = append(follow, h)
 		}
@@ -102,7 +102,7 @@ func TestTheLeverRuleConvergesWhereMountsFollow(t *testing.T) {
 
 // Nuts and slides stop where their ranges end, counted from how they were found.
 func TestTheLeverRuleKeepsInRange(t *testing.T) {
-	r, err := Run(Problem{Seed: 2, Boats: 20, Hulls: builtIn(t, false), Tool: thumb})
+	r, err := Run(Problem{Seed: 2, Boats: 20, Hulls: builtIn(t), Tool: thumb})
 	if err != nil {
 		t.Fatal(err)
 	}

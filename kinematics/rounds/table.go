@@ -122,12 +122,3 @@ func sortedByCount(n map[string]int) []string {
 	})
 	return keys[:min(len(keys), mostReasons)]
 }
-
-func (r *Result) printCalibration(w io.Writer) {
-	fmt.Fprintf(w, "\nevery verdict the tool gave: the probability of \"within\" it told, and the share that was\n")
-	fmt.Fprintf(w, "%15s %9s %12s %10s\n", "probability", "verdicts", "told, mean %", "were, %")
-	for _, b := range Calibration(r.Jobs[ToolUser], func(*Job) bool { return true }) {
-		n := float64(max(b.Verdicts, 1))
-		fmt.Fprintf(w, "%7.2f to %4.2f %9d %12.1f %10.1f\n", b.From, b.To, b.Verdicts, 100*b.SumP/n, 100*float64(b.True)/n)
-	}
-}

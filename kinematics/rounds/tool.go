@@ -19,7 +19,6 @@ type Tool interface {
 type Estimate struct {
 	Verdict  string  // Within, Outside or CannotTell
 	P        float64 // that the gap is within the rule
-	Odd      []Ref   // readings to be wiped, filed and taken again
 	ForMoves bool    // false: not to be planned on
 	Why      string  // of that
 	Next     *Next   // nil: nothing more to gauge
@@ -34,17 +33,15 @@ const (
 	CannotTell = "cannot tell yet"
 )
 
-// Ref is a reading of the visit.
-type Ref struct{ Event, Reading int }
-
-// Next is what the tool would have gauged next: a reading again, or else a whole
-// further gauging, or else one leaf.
+// Next is what the tool would have gauged next: with Again a reading anew, its
+// place wiped and filed first; with Turn a whole gauging; else one leaf.
 type Next struct {
-	Again                       *Ref
-	Turn                        bool // a whole gauging, shaft and flange turned so far
+	Again                       bool
+	Turn                        bool
+	Event                       int // of the reading to be taken again
 	ClockDeg                    float64
 	Leaf                        visit.Length
-	ShaftTurnDeg, FlangeTurnDeg float64
+	ShaftTurnDeg, FlangeTurnDeg float64 // of the whole gauging
 }
 
 // Move is what the tool would have moved.

@@ -4,7 +4,6 @@ package rounds
 // and moves, made on the truth and written into a visit.
 
 import (
-	"fmt"
 	"math"
 	"math/rand/v2"
 
@@ -16,7 +15,7 @@ type yard struct {
 	boat  *Boat
 	r     *rand.Rand
 	visit visit.Visit
-	faces map[int]*faces // by event: as they stood in each gauging of the present state
+	faces faces // as they stand in the gauging under way
 
 	liftMM, slideMM []float64 // error and moves together
 	turnDeg         float64   // how far shaft and flange stand from their marks
@@ -25,7 +24,7 @@ type yard struct {
 }
 
 func newYard(b *Boat, r *rand.Rand) (*yard, error) {
-	y := &yard{boat: b, r: r, faces: map[int]*faces{}}
+	y := &yard{boat: b, r: r}
 	y.visit = visit.Visit{Embedded: b.Nominal, State: visit.State{Boat: "trailer"}, Leaves: leafSet(), Rule: visit.DefaultRule}
 	if b.Afloat {
 		y.visit.State.Boat = "afloat"
@@ -70,12 +69,11 @@ func (y *yard) seat(shaftTurnDeg, flangeTurnDeg float64) error {
 		return err
 	}
 	cos, sin = y.gapAt(cos, sin, shaftTurnDeg, flangeTurnDeg)
-	f := &faces{g0: math.Hypot(cos, sin) / mmPerThou, cos: cos / mmPerThou, sin: sin / mmPerThou}
-	f.drawBurr(y.r, y.boat.ClockDeg)
-	if f.burrThou > 0 {
+	y.faces = faces{g0: math.Hypot(cos, sin) / mmPerThou, cos: cos / mmPerThou, sin: sin / mmPerThou}
+	y.faces.drawBurr(y.r, y.boat.ClockDeg)
+	if y.faces.burrThou > 0 {
 		y.job.Burrs++
 	}
-	y.faces[len(y.visit.Events)] = f
 	if shaftTurnDeg != y.turnDeg {
 		y.turnDeg = shaftTurnDeg
 		y.job.Minutes += turnMin
@@ -94,19 +92,18 @@ func (y *yard) gaugeAll(shaftTurnDeg, flangeTurnDeg float64) error {
 		return err
 	}
 	for _, deg := range y.boat.ClockDeg {
-		y.note(y.last(), y.present().read(y.r, deg))
+		y.note(y.faces.read(y.r, deg))
 		y.took(readingMin)
 	}
 	return nil
 }
 
-// last is the event of the gauging under way, present its faces.
-func (y *yard) last() int       { return len(y.visit.Events) - 1 }
-func (y *yard) present() *faces { return y.faces[y.last()] }
+// last is the event of the gauging under way.
+func (y *yard) last() int { return len(y.visit.Events) - 1 }
 
 // note writes a reading down.
-func (y *yard) note(event int, r visit.Reading) {
-	g := y.visit.Events[event].Gauging
+func (y *yard) note(r visit.Reading) {
+	g := y.visit.Events[y.last()].Gauging
 	g.Readings = append(g.Readings, r)
 }
 
@@ -117,35 +114,24 @@ func (y *yard) took(minutes float64) {
 
 // tryLeaf tries one leaf more in the gauging under way.
 func (y *yard) tryLeaf(clockDeg float64, leaf visit.Length) {
-	y.note(y.last(), y.present().trial(y.r, clockDeg, leaf))
+	y.note(y.faces.trial(y.r, clockDeg, leaf))
 	y.took(trialMin)
 }
 
-// readAgain wipes and files where a reading was taken, and takes it anew in its
-// place. In a gauging made before the last one the shaft is turned and seated
-// for it as it was then. It does nothing about a reading taken before the last
-// move.
-func (y *yard) readAgain(event, reading int) (done bool, err error) {
-	f := y.faces[event]
-	if f == nil {
-		return false, nil
-	}
-	g := y.visit.Events[event].Gauging
-	if reading < 0 || reading >= len(g.Readings) {
-		return false, fmt.Errorf("boat %d: reading %d of %d asked for again", y.boat.Number, reading, len(g.Readings))
-	}
-	deg, _ := visit.ClockOf(g.Readings[reading])
-	f.clean(deg)
-	g.Readings[reading] = f.read(y.r, deg)
-	y.took(readingMin + cleanMin)
+// readAgain wipes and files a place and reads it anew: in the gauging under way,
+// or in a new one with shaft and flange turned as in the gauging told.
+func (y *yard) readAgain(event int, clockDeg float64) error {
 	if event != y.last() {
-		y.job.Minutes += setUpMin
+		g := y.visit.Events[event].Gauging
+		if err := y.seat(g.ShaftTurnDeg, g.FlangeTurnDeg); err != nil {
+			return err
+		}
 	}
-	if y.turnDeg != g.ShaftTurnDeg {
-		y.turnDeg = g.ShaftTurnDeg
-		y.job.Minutes += turnMin
-	}
-	return true, nil
+	y.faces.clean(clockDeg)
+	y.note(y.faces.read(y.r, clockDeg))
+	y.took(readingMin + cleanMin)
+	y.job.Again++
+	return nil
 }
 
 // reaches reports whether a leaf can be got in at a position.
@@ -175,7 +161,6 @@ func (y *yard) move(nutFlats []int, slideMM []float64, minutes float64) error {
 		}
 	}
 	y.visit.Events = append(y.visit.Events, visit.Event{Move: &m})
-	clear(y.faces)
 	y.job.Moves++
 	y.job.Minutes += minutes
 	return y.judge()
