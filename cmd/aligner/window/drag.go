@@ -26,6 +26,7 @@ type drag struct {
 func (p *picture) MouseDown(e *desktop.MouseEvent) {
 	p.hand.touched()
 	p.endDrag() // a drag that ended outside the window sent no MouseUp
+	p.stopTurn()
 	p.drag = drag{button: e.Button, at: e.Position, from: p.pixel(e.Position)}
 	if e.Button == desktop.MouseButtonPrimary && e.Modifier&fyne.KeyModifierControl == 0 && p.model != nil {
 		w, h := p.size()

@@ -101,7 +101,7 @@ func (w *Window) typedKey(e *fyne.KeyEvent) {
 	case fyne.KeyRight:
 		slide(-slideKeyMM)
 	case fyne.KeyHome:
-		w.picture.fit(scene.ViewWhole, true)
+		w.look(scene.ViewWhole)
 	}
 }
 
@@ -123,10 +123,8 @@ func (w *Window) typedRune(r rune) {
 		w.change(func(s *Settings) { s.Exaggeration = min(s.Exaggeration*1.5, MostExaggeration) })
 	case r == '-':
 		w.change(func(s *Settings) { s.Exaggeration = max(s.Exaggeration/1.5, LeastExaggeration) })
-	case r == 'c':
-		w.picture.fit(scene.ViewCoupling, true)
-	case r == 'w':
-		w.picture.fit(scene.ViewWhole, true)
+	default:
+		w.lookByKey(r)
 	}
 }
 

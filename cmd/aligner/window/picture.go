@@ -138,10 +138,7 @@ func (p *picture) fit(name string, smooth bool) {
 		return
 	}
 	p.fitted = name
-	if p.turn != nil {
-		p.turn.Stop()
-		p.turn = nil
-	}
+	p.stopTurn()
 	from := p.state.View
 	if !smooth || from.DistanceMM == 0 {
 		p.state.View = to
@@ -154,6 +151,14 @@ func (p *picture) fit(name string, smooth bool) {
 	})
 	p.turn.Curve = fyne.AnimationEaseInOut
 	p.turn.Start()
+}
+
+// stopTurn leaves the view where a turn has come to.
+func (p *picture) stopTurn() {
+	if p.turn != nil {
+		p.turn.Stop()
+		p.turn = nil
+	}
 }
 
 // turnTime is how long a turn to a fitted view takes.

@@ -14,6 +14,7 @@ type Settings struct {
 	Metric       bool    // mm, N, N m; otherwise thou, pounds, lb-ft
 	LookingAft   bool    // clock seen looking aft; otherwise forward
 	Dark         bool    // dark colours
+	NoMotion     bool    // views are jumped to, not turned to
 	TextSize     float64 // times the usual
 	Exaggeration float64 // 1 to 500
 	Boat         string  // last boat: a built-in name or a file
@@ -46,6 +47,7 @@ func Load(p fyne.Preferences) Settings {
 		Metric:       p.BoolWithFallback("metric", d.Metric),
 		LookingAft:   p.BoolWithFallback("looking_aft", d.LookingAft),
 		Dark:         p.BoolWithFallback("dark", d.Dark),
+		NoMotion:     p.BoolWithFallback("no_motion", d.NoMotion),
 		TextSize:     within("text_size", LeastTextSize, MostTextSize, d.TextSize),
 		Exaggeration: within("exaggeration", LeastExaggeration, MostExaggeration, d.Exaggeration),
 		Boat:         p.StringWithFallback("boat", d.Boat),
@@ -59,6 +61,7 @@ func (s Settings) Save(p fyne.Preferences) {
 	p.SetBool("metric", s.Metric)
 	p.SetBool("looking_aft", s.LookingAft)
 	p.SetBool("dark", s.Dark)
+	p.SetBool("no_motion", s.NoMotion)
 	p.SetFloat("text_size", s.TextSize)
 	p.SetFloat("exaggeration", s.Exaggeration)
 	p.SetString("boat", s.Boat)

@@ -70,6 +70,7 @@ type bottomStrip struct {
 	times   *widget.Label
 	slider  *widget.Slider
 	metric  *widget.Select
+	views   *widget.Button
 	quiet   bool
 	speaker words.Speaker
 }
@@ -96,9 +97,11 @@ func newBottomStrip(w *Window) *bottomStrip {
 		}
 	})
 	button := func(id words.ID, do func()) *widget.Button { return widget.NewButton(s.Say(id, nil), do) }
+	b.views = widget.NewButton(s.Say(words.ViewMenu, nil), func() { w.showViews(b.views) })
 	views := container.NewHBox(
-		button(words.ViewWhole, func() { w.picture.fit(scene.ViewWhole, true) }),
-		button(words.ViewCoupling, func() { w.picture.fit(scene.ViewCoupling, true) }),
+		b.views,
+		button(words.ViewWhole, func() { w.look(scene.ViewWhole) }),
+		button(words.ViewCoupling, func() { w.look(scene.ViewCoupling) }),
 		button(words.FlipClock, func() { w.change(func(s *Settings) { s.LookingAft = !s.LookingAft }) }),
 		b.metric)
 	b.box = container.NewBorder(nil, nil, container.NewHBox(widget.NewLabel(s.Say(words.ShaftHeld, nil)), b.held, b.times), views, b.slider)

@@ -181,6 +181,10 @@ func (w *Window) update() {
 		w.picture.state.Now = &w.now.move
 	}
 	w.picture.state.Afloat = d.Trial.Afloat
+	w.picture.state.Touches = nil
+	if w.now.err == nil {
+		w.picture.state.Touches = Touches(w.speaker, w.units(), &d.Hull, &w.now.result)
+	}
 	w.exaggerate(&d)
 	w.picture.Refresh()
 	w.faces.show(&w.now.result, d.Hull.Coupling.OuterDiameterMM, w.units(), &w.settings)

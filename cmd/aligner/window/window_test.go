@@ -196,7 +196,7 @@ func TestLeverAndPowerAreEdits(t *testing.T) {
 func TestSettingsComeBack(t *testing.T) {
 	app := test.NewTempApp(t)
 	s := DefaultSettings()
-	s.Metric, s.LookingAft, s.Dark, s.TextSize, s.Exaggeration, s.Boat = true, true, true, 1.4, 200, "Wren"
+	s.Metric, s.LookingAft, s.Dark, s.NoMotion, s.TextSize, s.Exaggeration, s.Boat = true, true, true, true, 1.4, 200, "Wren"
 	s.Save(app.Preferences())
 	if got := Load(app.Preferences()); got != s {
 		t.Errorf("kept %+v, came back %+v", s, got)
