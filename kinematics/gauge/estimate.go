@@ -57,7 +57,8 @@ type Estimate struct {
 	WhyNot    Refusal
 	Untold    []Untold
 	SetAside  []SetAside
-	GapCount  int // readings of gaps that count, in the present state
+	GapCount  int       // places gauged that count, in the present state
+	ClockDeg  []float64 // where gaps were gauged in this visit, or, of too few places, every hour
 	FeelMM    float64
 	Verdict   Verdict
 	Within    float64 // the probability that the rule is kept
@@ -168,6 +169,7 @@ func (r *Estimate) present(e *evidence, f *fit) {
 	offset := part(f, e.num.state(last)+2)
 	r.OffsetMM = offset.MeanMM
 	r.OffsetSD = [2]float64{math.Sqrt(offset.CovMM2[0][0]), math.Sqrt(offset.CovMM2[1][1])}
+	r.ClockDeg = e.reachable()
 	for half, i := range [2]int{e.num.shaft(), e.num.flange()} {
 		r.RunOut[half] = RunOut{part(f, i), f.untrue[half], e.runOut[half].measured}
 	}

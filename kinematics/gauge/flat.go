@@ -203,7 +203,7 @@ func (e *evidence) bestOf(rows []int) float64 {
 func (e *evidence) deficit(f *fit, rows []int) float64 {
 	sum := e.bestOf(rows)
 	for _, i := range rows {
-		sum -= interval.LogLikelihood(&e.rows[i], f.B, 1)
+		sum -= e.rows[i].LogLikelihood(f.B, 1)
 	}
 	return sum
 }
