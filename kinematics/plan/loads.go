@@ -1,0 +1,96 @@
+package plan
+
+// This file is how mounts share the engine's weight, and how far a plan may
+// shift that.
+
+import (
+	"math"
+
+	"aligner/kinematics"
+	"aligner/kinematics/plan/search"
+	"aligner/kinematics/response"
+)
+
+// loads is each mount's load as drawn, and how it answers each item.
+type loads struct {
+	drawnN []float64
+	perN   [][]float64 // by mount, by item, N a step
+	roomN  []float64   // how far each may shift
+}
+
+// shareMay is the part of its own load by which a mount's may shift: a nut's
+// own doing on its diagonal is spring rate by lift, and past a quarter of the load
+// rubber begins to stand visibly uneven (our own judgement).
+const shareMay = 0.25
+
+// newLoads takes them by differences through the model.
+func newLoads(m *response.Model) (loads, error) {
+	var l loads
+	r, err := m.Solve(kinematics.State{})
+	if err != nil {
+		return l, err
+	}
+	l.drawnN = append([]float64(nil), r.MountLoadN...)
+	n := len(l.drawnN)
+	mean := 0.0
+	for _, f := range l.drawnN {
+		mean += f / float64(n)
+	}
+	for _, f := range l.drawnN {
+		l.roomN = append(l.roomN, shareMay*math.Max(math.Abs(f), math.Abs(mean)/2))
+		l.perN = append(l.perN, make([]float64, len(m.Items)))
+	}
+	moves := make([]float64, len(m.Items))
+	for j := range m.Items {
+		moves[j] = 1
+		s := kinematics.State{LiftMM: make([]float64, n), SlideMM: make([]float64, n)}
+		response.Add(m.Items, moves, s.LiftMM, s.SlideMM)
+		moves[j] = 0
+		if r, err = m.Solve(s); err != nil {
+			return l, err
+		}
+		for i, f := range r.MountLoadN {
+			l.perN[i][j] = f - l.drawnN[i]
+		}
+	}
+	return l, nil
+}
+
+// rows bound each mount's shift after moves, counted from what was done. What
+// is past its bound already may stay there, not grow.
+func (l *loads) rows(done []float64) []search.Row {
+	var rows []search.Row
+	for i, room := range l.roomN {
+		now := dot(l.perN[i], done)
+		for _, sign := range [2]float64{1, -1} {
+			of := make([]float64, len(l.perN[i]))
+			for j, v := range l.perN[i] {
+				of[j] = sign * v
+			}
+			rows = append(rows, search.Row{Of: of, Most: math.Max(room-sign*now, 0)})
+		}
+	}
+	return rows
+}
+
+// uneven is how far moves leave the loads from drawn: the sum of the squared
+// shares they shift.
+func (l *loads) uneven(done []float64, moves []int) float64 {
+	sum := 0.0
+	for i, per := range l.perN {
+		shift := 0.0
+		for j, v := range per {
+			shift += v * (done[j] + float64(moves[j]))
+		}
+		sum += shift * shift / (l.roomN[i] * l.roomN[i])
+	}
+	return sum
+}
+
+func dot(a, b []float64) float64 {
+	sum := 0.0
+	for i, v := range a {
+		sum += v * b[i]
+	}
+	return sum
+}

@@ -1,0 +1,226 @@
+package plan
+
+// This file makes a plan: the limits laid out for the search, the search, and
+// what the whole model says of its answer.
+
+import (
+	"fmt"
+	"math"
+
+	"gonum.org/v1/gonum/stat/distuv"
+
+	"aligner/hulls/visit"
+	"aligner/kinematics/gauge"
+	"aligner/kinematics/plan/search"
+	"aligner/kinematics/response"
+)
+
+// job is one plan being made.
+type job struct {
+	*Planner
+	v       *visit.Visit
+	e       *gauge.Estimate
+	s       Settings
+	effort  *Effort
+	done    []float64 // moves so far, by item
+	found   stand
+	chance  *chance
+	items   []search.Item
+	loadRow []search.Row
+	cuts    []search.Row // learnt from the whole model
+}
+
+// Plan finds what to do after the visit as it stands. The estimate must be of
+// that visit. An error is of the mechanics: an engine that cannot be worked out.
+func (p *Planner) Plan(v *visit.Visit, e *gauge.Estimate, s Settings) (*Plan, error) {
+	out := &Plan{Items: p.model.Items, Wanted: s.Wanted, Complete: true,
+		Moves: make([]int, len(p.model.Items)), NutFlats: make([]int, len(p.hull.Mounts)), SlideMM: make([]float64, len(p.hull.Mounts))}
+	if out.Wanted == 0 {
+		out.Wanted = DefaultWanted
+	}
+	if e.Status != gauge.Ready || !e.ForMoves {
+		out.Status, out.WhyNot = NotForMoves, e.WhyNot
+		return out, nil
+	}
+	j := &job{Planner: p, v: v, e: e, s: s, effort: s.Effort, done: p.done(v)}
+	if j.effort == nil {
+		j.effort = &DefaultEffort
+	}
+	var err error
+	if j.found, err = p.found(j.done, e.Gap.MeanMM); err != nil {
+		return nil, err
+	}
+	if out.Learnt, err = p.learn(e, j.found); err != nil {
+		return nil, err
+	}
+	j.chance = newChance(out.Learnt, e.TargetMM, e.LimitMM/2)
+	out.Present = gauge.Gaussian{MeanMM: out.Learnt.GapMM, CovMM2: out.Learnt.GapCov}
+	j.items = j.ranges()
+	j.loadRow = p.loads.rows(j.done)
+	return out, j.make(out)
+}
+
+// ranges are the items with what is left of them.
+func (j *job) ranges() []search.Item {
+	var items []search.Item
+	for k, it := range j.model.Items {
+		item := search.Item{Least: math.MinInt32, Most: math.MaxInt32}
+		for _, i := range it.Mounts {
+			m, found := &j.hull.Mounts[i], j.v.Found(j.hull.Mounts[i].Name)
+			span, free := m.NutRangeMM, found.Nut
+			if it.Slide {
+				span, free = m.SlideRangeMM, found.Slide
+			}
+			at := j.done[k] * it.MM
+			const slack = 1e-6 // so that a range of whole steps keeps its last one
+			least, most := math.Ceil((span[0]-at)/it.MM-slack), math.Floor((span[1]-at)/it.MM+slack)
+			if free == visit.Stuck || free == visit.Forbidden {
+				least, most = 0, 0
+			}
+			item.Least, item.Most = max(item.Least, min(0, int(least))), min(item.Most, max(0, int(most)))
+		}
+		item.Fixed, item.Each = j.effort.item(j.hull, it)
+		items = append(items, item)
+	}
+	return items
+}
+
+// make searches, by the wanted probability first and by less where that is not
+// to be had, and fills the plan in.
+func (j *job) make(out *Plan) error {
+	for range 4 { // each time a limit of the whole model may be learnt
+		r, level, err := j.search(out, j.items, append(append([]search.Row(nil), j.loadRow...), j.cuts...))
+		if err != nil {
+			return err
+		}
+		if r.Move == nil {
+			out.Status = None
+			j.explain(out)
+			return nil
+		}
+		cut, warnings, err := j.verify(r.Move)
+		if err != nil {
+			return err
+		}
+		out.Warnings = warnings
+		if len(cut) > 0 && len(j.cuts) < 12 {
+			j.cuts = append(j.cuts, cut...)
+			continue
+		}
+		j.fill(out, r, level)
+		return nil
+	}
+	out.Status = None
+	j.explain(out)
+	return nil
+}
+
+// levels are the probabilities tried below the wanted one.
+var levels = []float64{0.85, 0.8, 0.75, 0.7, 0.65, 0.6, 0.55, 0.5, 0.45, 0.4, 0.35, 0.3, 0.25, 0.2, 0.15, 0.1, 0.05}
+
+// search finds the cheapest move of the highest level that can be had.
+func (j *job) search(out *Plan, items []search.Item, rows []search.Row) (search.Result, float64, error) {
+	free := make([]bool, len(items))
+	for k, it := range items {
+		free[k] = it.Least < 0 || it.Most > 0
+	}
+	surest := j.chance.after(j.chance.surest(free)).Inside(j.chance.target, j.chance.radiusMM)
+	at := append([]float64{out.Wanted}, levels...)
+	for i, level := range at {
+		if i > 0 && level >= out.Wanted || level > surest && i < len(at)-1 {
+			continue
+		}
+		p := search.Problem{Items: items, Rows: append(j.chance.rows(level), rows...),
+			Accept: j.chance.accept(level), Prefer: func(m []int) float64 { return j.loads.uneven(j.done, m) }}
+		r := search.Least(p, search.Settings{MostNodes: j.s.MostNodes})
+		out.Nodes += r.Nodes
+		out.Complete = out.Complete && r.Status != search.Stopped
+		if r.Move != nil {
+			return r, level, nil
+		}
+	}
+	return search.Result{}, 0, nil
+}
+
+// directions are how many half planes stand for the disc in the search; what
+// they let through beyond it the test of the probability stops.
+const directions = 24
+
+// rows are what the probability p implies, whatever the move: it is at most
+// that of each half plane round the disc, so the mean must stay inside each by
+// p's quantile of the error across it. The response's error only adds to the
+// present one, unless the two go together.
+func (c *chance) rows(p float64) []search.Row {
+	quantile := 0.0
+	if p > 0.5 && !c.crossed {
+		quantile = distuv.UnitNormal.Quantile(p)
+	}
+	var rows []search.Row
+	for k := range directions {
+		sin, cos := math.Sincos(2 * math.Pi * float64(k) / directions)
+		row := search.Row{Of: make([]float64, c.n)}
+		sd := math.Sqrt(cos*cos*c.cov[0][0] + 2*cos*sin*c.cov[0][1] + sin*sin*c.cov[1][1])
+		row.Most = c.radiusMM - quantile*sd - cos*(c.v[0]-c.target[0]) - sin*(c.v[1]-c.target[1])
+		if p < 0.5 { // the mean may lie outside
+			row.Most += c.radiusMM * 4
+		}
+		for i := range c.n {
+			row.Of[i] = cos*c.r.Mean[2*i] + sin*c.r.Mean[2*i+1]
+		}
+		rows = append(rows, row)
+	}
+	return rows
+}
+
+// accept tests the probability itself, a half plane first because it is cheap.
+func (c *chance) accept(p float64) func([]int) bool {
+	moves := make([]float64, c.n)
+	return func(m []int) bool {
+		for i, v := range m {
+			moves[i] = float64(v)
+		}
+		g := c.after(moves)
+		x, y := g.MeanMM[0]-c.target[0], g.MeanMM[1]-c.target[1]
+		if d := math.Hypot(x, y); d > 0 {
+			ux, uy := x/d, y/d
+			v := ux*ux*g.CovMM2[0][0] + 2*ux*uy*g.CovMM2[0][1] + uy*uy*g.CovMM2[1][1]
+			if math.Erfc((d-c.radiusMM)/math.Sqrt(2*v))/2 < p {
+				return false
+			}
+		}
+		return g.Inside(c.target, c.radiusMM) >= p
+	}
+}
+
+// fill writes the found move into the plan.
+func (j *job) fill(out *Plan, r search.Result, level float64) {
+	moves := make([]float64, len(r.Move))
+	for k, m := range r.Move {
+		moves[k] = float64(m)
+		for _, i := range j.model.Items[k].Mounts {
+			if j.model.Items[k].Slide {
+				out.SlideMM[i] += moves[k] * response.StepMM
+			} else {
+				out.NutFlats[i] += m
+			}
+		}
+	}
+	copy(out.Moves, r.Move)
+	out.Minutes = r.Effort
+	out.Expected = j.chance.after(moves)
+	out.Probability = out.Expected.Inside(j.chance.target, j.chance.radiusMM)
+	out.Settled = level
+	switch {
+	case level < out.Wanted:
+		out.Status = Unsure
+		j.explain(out)
+	case r.Effort == 0:
+		out.Status = Nothing
+	default:
+		out.Status = Found
+	}
+	j.steps(out, moves)
+}
+
+// errorf names the plan in an error of the mechanics.
+func errorf(what string, err error) error { return fmt.Errorf("%s: %w", what, err) }
