@@ -16,13 +16,20 @@
 // phi/s_i in place of the difference where the limits are equal. It is concave
 // in b, so Newton's method finds the one optimum; the inverse of minus its
 // Hessian there is the covariance. A Gaussian belief about an unknown enters as
-// a row with equal limits. Sigma is given, or found along with b (then not
-// below a floor: intervals that one law meets perfectly would drive it to
-// nought, and the likelihood without bound).
+// a row with equal limits.
+//
+// Sigma is given, or found along with b. The likelihood is then concave in
+// b/sigma and 1/sigma (Burridge, J. R. Statist. Soc. B 43, 1981), so there is
+// still one optimum and no start too far from it. A free sigma stays above a
+// floor: numbers that one law meets perfectly would drive it to nought and the
+// likelihood without bound, and intervals with room to spare leave it no
+// information either. The scales are of sigma, so a belief's width grows and
+// falls with a free one.
 //
 // The derivatives of a row are moments of a normal deviate between two limits
 // (Tobin, Econometrica 26, 1958, for one-sided rows; the general case by
-// parts), so they stay exact for intervals of any width and however far off.
+// parts). They keep ten digits and more for intervals of any width, however far
+// off.
 //
 // What it leaves out: errors that go together, and laws that are not linear;
 // a caller with one of the latter lays its rows out anew and fits again.

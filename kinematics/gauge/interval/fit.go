@@ -33,9 +33,9 @@ type Settings struct {
 // Status says why a fit stopped.
 type Status int
 
-// A fit converged; or it used up its iterations; or the rows leave some unknown
-// without any hold, so that there is no one optimum; or there is nothing to
-// fit, or a number that is none.
+// A fit converged; or it used up its iterations, or began too far off to tell
+// up from down; or the rows leave some unknown without any hold, so that there
+// is no one optimum; or there is nothing to fit, or a number that is none.
 const (
 	Converged Status = iota
 	Stalled
@@ -52,11 +52,11 @@ type Result struct {
 	Status        Status
 	B             []float64
 	Sigma         float64
-	AtFloor       bool // a free sigma was held at its floor
+	AtFloor       bool // a free sigma is at its floor: there it is given, not found
 	LogLikelihood float64
 	Iterations    int
-	// Covariance of B, and of the logarithm of a free sigma as its last row;
-	// nil unless converged.
+	// Covariance of B, and of the logarithm of a free sigma as its last row,
+	// which is nought at the floor; nil unless converged.
 	Covariance *mat.SymDense
 }
 
@@ -75,52 +75,60 @@ func Fit(p Problem, s Settings) Result {
 	if most == 0 {
 		most = 100
 	}
+	var r Result
 	last := w.derive()
-	r := Result{Status: Stalled}
-	for r.Iterations = 1; r.Iterations <= most; r.Iterations++ {
-		if !w.direct() {
+	r.Status, last = w.newton(last, most, &r.Iterations)
+	r.B, r.Sigma, r.LogLikelihood = w.at.b, w.at.sigma, last
+	r.AtFloor = w.free && w.at.sigma <= w.floor
+	if r.Status == Converged {
+		if r.Covariance, ok = w.covariance(); !ok {
 			r.Status = Undetermined
-			break
 		}
-		decrement := mat.Dot(&w.step, &w.gradient)
-		if decrement < decrementEnough {
-			r.Status = Converged
-			break
-		}
-		next, moved := w.climb(last)
-		if !moved { // as good as the arithmetic tells
-			if decrement < 1e-10 {
-				r.Status = Converged
-			}
-			break
-		}
-		last = next
 	}
-	w.result(&r, last)
 	return r
 }
 
-// result copies the optimum out of the work.
-func (w *work) result(r *Result, logLikelihood float64) {
-	r.B = append([]float64(nil), w.at[:w.n]...)
-	r.Sigma = math.Exp(w.tau())
-	r.AtFloor = w.free && w.tau() <= w.floorTau
-	r.LogLikelihood = logLikelihood
-	if r.Status == Converged {
-		r.Covariance = mat.NewSymDense(w.dim, nil)
-		if w.chol.InverseTo(r.Covariance) != nil {
-			r.Status, r.Covariance = Undetermined, nil
+// newton takes steps until they no longer help.
+func (w *work) newton(last float64, most int, taken *int) (Status, float64) {
+	before := math.Inf(1)
+	for {
+		if math.IsNaN(last) || math.IsInf(last, 0) {
+			return Stalled, last // too far off for a double
 		}
+		if !w.direct() {
+			return Undetermined, last
+		}
+		decrement := mat.Dot(&w.step, &w.gradient)
+		if settled(decrement, before) {
+			next, sunk := w.sink(last)
+			if !sunk {
+				break
+			}
+			last, before = next, math.Inf(1)
+			continue
+		}
+		if *taken >= most {
+			return Stalled, last
+		}
+		*taken++
+		next, moved := w.climb(last, decrement < nearBy)
+		if !moved {
+			return Stalled, last
+		}
+		last, before = next, decrement
 	}
+	if !w.allHeld() {
+		return Undetermined, last
+	}
+	return Converged, last
 }
 
-// LogLikelihood is that of one row at b.
-func LogLikelihood(r *Row, b []float64, sigma float64) float64 {
-	w := work{rows: []Row{*r}}
-	lo, hi, s := w.row(0, b, sigma)
-	l := between(lo, hi).log
-	if lo == hi {
-		l -= math.Log(s)
-	}
-	return l
+// nearBy is the decrement from which full Newton steps converge with the
+// square; from there it is rounding if one does not bring it down, and a look at
+// the likelihood would tell only rounding.
+const nearBy = 1e-8
+
+// settled is true where a step gains nothing that can be told.
+func settled(decrement, before float64) bool {
+	return decrement < decrementEnough || decrement < nearBy && decrement >= before
 }

@@ -25,19 +25,20 @@ const (
 	tailFrom = 3.0
 )
 
-// between works the moments out.
-func between(a, b float64) truncated {
-	if a == b {
+// between works the moments out. The width is b - a, but has its own digits: of
+// close limits far out the difference has few.
+func between(a, b, width float64) truncated {
+	if width == 0 {
 		return truncated{log: -a*a/2 - logRoot2Pi, mean: a, curve: 1}
 	}
 	if a+b < 0 { // the nearer limit first: work in the right-hand tail
-		t := between(-b, -a)
+		t := between(-b, -a, width)
 		t.mean, t.third = -t.mean, -t.third
 		return t
 	}
 	switch {
-	case (b-a)*math.Max(1, (a+b)/2) <= shortTo:
-		return integrated(a, b)
+	case width*math.Max(1, (a+b)/2) <= shortTo:
+		return integrated(a, width)
 	case a < tailFrom:
 		return byEnds(a, b)
 	}
@@ -66,8 +67,8 @@ var legendre = [5][2]float64{
 }
 
 // integrated sums over a short interval, where differences of tails cancel.
-func integrated(a, b float64) truncated {
-	c, half := a+(b-a)/2, (b-a)/2
+func integrated(a, width float64) truncated {
+	c, half := a+width/2, width/2
 	var s, e [5]float64
 	for _, p := range legendre {
 		for _, t := range [2]float64{-p[0] * half, p[0] * half} {

@@ -1,7 +1,6 @@
 package interval
 
-// This file holds the derivatives of the whole likelihood and a Newton step
-// along them.
+// This file holds the derivatives of the whole likelihood.
 
 import (
 	"math"
@@ -9,177 +8,152 @@ import (
 	"gonum.org/v1/gonum/mat"
 )
 
-// work is a fit under way. The unknowns are b and, where sigma is free, its
-// logarithm tau last.
+// work is a fit under way. Its steps are taken in c = (b' - b)/sigma' and nu =
+// sigma/sigma' - 1 from b, sigma to b', sigma': a row's limits are then
+//
+//	a' = a (1 + nu) - x.c / scale,
+//
+// linear in the step, and the likelihood is concave in both together. In sigma
+// or its logarithm it is not.
 type work struct {
-	rows     []Row
-	n, dim   int
-	free     bool
-	fixedTau float64
-	floorTau float64
+	rows   []Row
+	n, dim int // unknowns; and with nu, last, where sigma is free
+	free   bool
+	floor  float64
 
-	at, trial []float64
+	at, trial point
 	gradient  mat.VecDense
-	step      mat.VecDense
-	hessian   *mat.SymDense // minus the likelihood's: positive at the optimum
-	chol      mat.Cholesky
+	hessian   *mat.SymDense // minus the likelihood's
+	held      []float64     // of each unknown, the largest curvature of a row it stands in
+
+	step    mat.VecDense
+	pinned  bool          // sigma stays where it is
+	scaled  *mat.SymDense // the Hessian with a diagonal of ones
+	unit    []float64     // by which it was scaled
+	scratch mat.VecDense
+	chol    mat.Cholesky
 }
 
+// point is a law and the size of the error about it.
+type point struct {
+	b     []float64
+	sigma float64
+}
+
+// newWork is false where there is nothing to fit or a number is none.
 func newWork(p *Problem, s *Settings) (*work, bool) {
-	if p.Unknowns < 1 || !(p.Sigma > 0) || math.IsInf(p.Sigma, 1) {
+	if !valid(p, s) {
 		return nil, false
 	}
-	for _, r := range p.Rows {
-		if len(r.X) != p.Unknowns || !(r.Least <= r.Most) || !(r.Scale >= 0) || math.IsInf(r.Least, 1) || math.IsInf(r.Most, -1) {
-			return nil, false
-		}
-	}
-	w := &work{rows: p.Rows, n: p.Unknowns, dim: p.Unknowns, free: s.FreeSigma, fixedTau: math.Log(p.Sigma)}
+	w := &work{rows: p.Rows, n: p.Unknowns, dim: p.Unknowns, free: s.FreeSigma}
+	w.at = point{make([]float64, w.n), p.Sigma}
+	w.trial = point{make([]float64, w.n), p.Sigma}
+	copy(w.at.b, p.Start)
 	if w.free {
 		w.dim++
-		floor := s.FloorSigma
-		if floor <= 0 {
-			floor = p.Sigma / 1000
+		w.floor = s.FloorSigma
+		if w.floor == 0 {
+			w.floor = p.Sigma / 1000
 		}
-		w.floorTau = math.Log(floor)
-	}
-	w.at, w.trial = make([]float64, w.dim), make([]float64, w.dim)
-	copy(w.at, p.Start)
-	if w.free {
-		w.at[w.n] = math.Max(w.fixedTau, w.floorTau)
+		w.at.sigma = math.Max(p.Sigma, w.floor)
 	}
 	w.gradient = *mat.NewVecDense(w.dim, nil)
-	w.step = *mat.NewVecDense(w.dim, nil)
 	w.hessian = mat.NewSymDense(w.dim, nil)
+	w.held = make([]float64, w.n)
+	w.step = *mat.NewVecDense(w.dim, nil)
+	w.scaled = mat.NewSymDense(w.dim, nil)
+	w.unit = make([]float64, w.dim)
+	w.scratch = *mat.NewVecDense(w.dim, nil)
 	return w, true
 }
 
-func (w *work) tau() float64 { return w.tauOf(w.at) }
-
-func (w *work) tauOf(at []float64) float64 {
-	if w.free {
-		return at[w.n]
+func valid(p *Problem, s *Settings) bool {
+	finite := func(x float64) bool { return !math.IsNaN(x) && !math.IsInf(x, 0) }
+	ok := p.Unknowns > 0 && p.Sigma > 0 && finite(p.Sigma)
+	ok = ok && s.FloorSigma >= 0 && finite(s.FloorSigma)
+	ok = ok && (len(p.Start) == 0 || len(p.Start) == p.Unknowns)
+	for _, b := range p.Start {
+		ok = ok && finite(b)
 	}
-	return w.fixedTau
+	for _, r := range p.Rows {
+		ok = ok && len(r.X) == p.Unknowns && r.Scale >= 0 && finite(r.Scale)
+		ok = ok && r.Least <= r.Most && !math.IsInf(r.Least, 1) && !math.IsInf(r.Most, -1)
+		for _, x := range r.X {
+			ok = ok && finite(x)
+		}
+	}
+	return ok
 }
 
-// row is a row's place in units of its own error.
-func (w *work) row(i int, at []float64, sigma float64) (a, b, s float64) {
-	r := &w.rows[i]
-	s = sigma
-	if r.Scale > 0 {
-		s *= r.Scale
+// scale is the row's error over sigma.
+func (r *Row) scale() float64 {
+	if r.Scale == 0 {
+		return 1
 	}
+	return r.Scale
+}
+
+// contribution is a row's at a point.
+func (r *Row) contribution(at point) truncated {
 	eta := 0.0
 	for j, x := range r.X {
-		eta += x * at[j]
+		eta += x * at.b[j]
 	}
-	return (r.Least - eta) / s, (r.Most - eta) / s, s
+	s := at.sigma * r.scale()
+	t := between((r.Least-eta)/s, (r.Most-eta)/s, (r.Most-r.Least)/s)
+	if r.Least == r.Most {
+		t.log -= math.Log(s)
+	}
+	return t
 }
 
-// likelihood alone, of a trial.
-func (w *work) likelihood(at []float64) float64 {
-	sigma, sum := math.Exp(w.tauOf(at)), 0.0
+// likelihood alone, of a trial; its logarithm.
+func (w *work) likelihood(at point) float64 {
+	sum := 0.0
 	for i := range w.rows {
-		a, b, s := w.row(i, at, sigma)
-		t := between(a, b)
-		sum += t.log
-		if a == b {
-			sum -= math.Log(s)
-		}
+		sum += w.rows[i].contribution(at).log
 	}
 	return sum
 }
 
-// derive gives the likelihood at w.at, its gradient and minus its Hessian. With
-// z between a row's limits, m, v, c3 and c4 its mean and moments about the
-// mean, eta = x.b and tau = log sigma,
+// derive gives the likelihood at w.at, its gradient and minus its Hessian for
+// the step. With m, v, c3 and c4 the mean of z and its moments about the mean,
+// and p a row's scale, a row has
 //
-//	dl/deta = m/s                  dl/dtau = m^2 + v - 1
-//	d2l/deta2 = -(1 - v)/s^2       d2l/deta dtau = (c3 - 2 m (1 - v))/s
-//	d2l/dtau2 = Var z^2 - 2 E z^2 = 4 m^2 v + 4 m c3 + c4 - v^2 - 2 (m^2 + v).
+//	dl/dc = x m/p                   dl/dnu = 1 - E z^2
+//	d2l/dc2 = -x x' (1 - v)/p^2     d2l/dc dnu = x (m (1 - 2 v) - c3)/p
+//	d2l/dnu2 = Var z^2 - E z^2 - 1 = 4 m^2 v + 4 m c3 + c4 - v^2 - m^2 - v - 1.
 func (w *work) derive() float64 {
-	sigma, sum := math.Exp(w.tau()), 0.0
 	w.gradient.Zero()
 	w.hessian.Zero()
+	clear(w.held)
 	g, h := w.gradient.RawVector().Data, w.hessian.RawSymmetric()
+	sum := 0.0
 	for i := range w.rows {
-		a, b, s := w.row(i, w.at, sigma)
-		t := between(a, b)
+		row := &w.rows[i]
+		t, p := row.contribution(w.at), row.scale()
 		sum += t.log
-		if a == b {
-			sum -= math.Log(s)
-		}
-		curve := math.Min(1, math.Max(0, t.curve)) / (s * s)
-		cross := (2*t.mean*t.curve - t.third) / s
-		for j, x := range w.rows[i].X {
+		slope, bend := t.mean/p, t.curve/(p*p)
+		cross := (t.mean*(2*t.variance-1) + t.third) / p
+		for j, x := range row.X {
 			if x == 0 {
 				continue
 			}
-			g[j] += x * t.mean / s
-			for l, y := range w.rows[i].X[j:] {
-				h.Data[j*h.Stride+j+l] += x * y * curve
+			w.held[j] = math.Max(w.held[j], t.curve)
+			g[j] += x * slope
+			line := h.Data[j*h.Stride:]
+			for l := j; l < w.n; l++ {
+				line[l] += x * bend * row.X[l]
 			}
 			if w.free {
-				h.Data[j*h.Stride+w.n] += x * cross
+				line[w.n] += x * cross
 			}
 		}
 		if w.free {
 			mm, v := t.mean*t.mean, t.variance
-			g[w.n] += mm - t.curve
-			h.Data[w.n*h.Stride+w.n] += 2*(mm+v) - (4*mm*v + 4*t.mean*t.third + t.fourth - v*v)
+			g[w.n] += t.curve - mm
+			h.Data[w.n*h.Stride+w.n] += mm + v + 1 - (4*mm*v + 4*t.mean*t.third + t.fourth - v*v)
 		}
 	}
 	return sum
-}
-
-// direct finds the Newton step; false: the rows have no hold on some unknown.
-// A Hessian that is not positive (a free sigma far from its optimum) is raised
-// along its diagonal first.
-func (w *work) direct() bool {
-	if w.free && w.at[w.n] <= w.floorTau && w.gradient.AtVec(w.n) < 0 {
-		w.pin()
-	}
-	for raise := 0.0; raise < 1e4; raise = raise*10 + 1e-3 {
-		if raise > 0 {
-			if !w.free {
-				return false // concave: nothing but a lack of hold can do that
-			}
-			for j := range w.dim {
-				w.hessian.SetSym(j, j, w.hessian.At(j, j)*(1+raise)+1e-12)
-			}
-		}
-		if w.chol.Factorize(w.hessian) && w.chol.Cond() < 1e15 {
-			return w.chol.SolveVecTo(&w.step, &w.gradient) == nil
-		}
-	}
-	return false
-}
-
-// pin takes tau out of the step while it rests on its floor.
-func (w *work) pin() {
-	w.gradient.SetVec(w.n, 0)
-	for j := range w.n {
-		w.hessian.SetSym(j, w.n, 0)
-	}
-	w.hessian.SetSym(w.n, w.n, 1)
-}
-
-// climb goes along the step, halved until the likelihood rises, and derives
-// anew. moved is false where not even a tiny part of it helps.
-func (w *work) climb(last float64) (next float64, moved bool) {
-	for part := 1.0; part > 1e-9; part /= 2 {
-		for j := range w.dim {
-			w.trial[j] = w.at[j] + part*w.step.AtVec(j)
-		}
-		if w.free {
-			// No leap in sigma: the likelihood is only locally well shaped there.
-			w.trial[w.n] = math.Max(w.floorTau, math.Max(w.at[w.n]-2, math.Min(w.at[w.n]+2, w.trial[w.n])))
-		}
-		if l := w.likelihood(w.trial); l > last {
-			w.at, w.trial = w.trial, w.at
-			return w.derive(), true
-		}
-	}
-	return last, false
 }
