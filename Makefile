@@ -6,7 +6,7 @@ SHELL := /bin/bash
 export LANG ?= C.UTF-8
 BIN := bin/aligner
 
-.PHONY: run test build bench clean
+.PHONY: run test build bench rounds clean
 
 run: ## set up what is missing and open the program
 	@.ci/setup run
@@ -24,6 +24,9 @@ build:
 
 bench: ## how fast it is; DEVELOPERS.md says what to look for
 	go test -run '^$$' -bench . -benchmem ./...
+
+rounds: ## line up 1,000 simulated boats by the tool and by the lever rule
+	go run ./kinematics/rounds/print -seed 1 -boats 1000
 
 clean:
 	rm -rf bin

@@ -73,6 +73,26 @@ func (e *evidence) believed(b beliefs) []interval.Row {
 // softenMM rounds the tip of the amplitude's cone, where it has no direction.
 const softenMM = 0.1 * thouMM
 
+// apartRows say that two faces cannot stand in one another: no gap anywhere is
+// below nought, whether it was gauged there or not.
+func (e *evidence) apartRows() []interval.Row {
+	var rows []interval.Row
+	for s := range e.seatings {
+		seat := &e.seatings[s]
+		if seat.gapRows == 0 || !seat.touching {
+			continue
+		}
+		for hour := range 12 {
+			sin, cos := math.Sincos(float64(hour) * math.Pi / 6)
+			x := e.num.row()
+			e.num.addGap(x, seat.state, seat.turn, true, true, cos, sin)
+			x[e.num.seating(s)] = 1
+			rows = append(rows, interval.Row{X: x, Least: 0, Most: math.Inf(1), Scale: throughMM})
+		}
+	}
+	return rows
+}
+
 // touchRow is the belief g0 = amplitude (+ the distance held), laid out round
 // the unknowns at.
 func (e *evidence) touchRow(s int, at []float64) interval.Row {
@@ -97,6 +117,7 @@ const settledMM = 1e-9
 // solve finds the optimum under beliefs. start may be nil.
 func (e *evidence) solve(b beliefs, start []float64) fit {
 	f := fit{beliefs: b, rows: append(append([]interval.Row(nil), e.rows...), e.believed(b)...)}
+	f.rows = append(f.rows, e.apartRows()...)
 	fixed := len(f.rows)
 	touching := false
 	for _, on := range b.touching {

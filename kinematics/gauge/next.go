@@ -36,7 +36,8 @@ const (
 // doubtEnough is where a verdict's doubt is not worth another reading.
 const doubtEnough = Sure * (1 - Sure)
 
-// next is nil where the verdict is sure and nothing odd is left.
+// next is nil where the gap is within, or where what has to be known before a
+// move is known.
 func (m *Model) next(e *evidence, f *fit, r *Estimate, v *visit.Visit) *Next {
 	if r.WhyNot == TakeAgain || r.WhyNot == NotFlat {
 		odd := r.Odd[len(r.Odd)-1]
@@ -46,15 +47,34 @@ func (m *Model) next(e *evidence, f *fit, r *Estimate, v *visit.Visit) *Next {
 		return &Next{What: TakeItAgain, ClockDeg: odd.ClockDeg, Again: &odd}
 	}
 	doubt := r.Within * (1 - r.Within)
-	if r.Verdict != CannotTell {
+	if r.Verdict == Within {
+		return nil
+	}
+	if r.Verdict == Outside {
+		// Something will have to be moved: run-out is found first, or it would be
+		// chased with the mounts.
+		if len(e.turns()) < 2 && !(e.runOut[0].measured && e.runOut[1].measured) {
+			return m.turn(e, f, r, doubt)
+		}
 		return nil
 	}
 	best := m.bestLeaf(e, f, r, v, doubt)
-	if turn := m.turn(e, f, r, doubt); turn != nil && (best == nil || turn.DoubtAfter < best.DoubtAfter-0.2*doubt) {
-		return turn
+	turn := m.turn(e, f, r, doubt)
+	switch {
+	case best == nil || doubt-best.DoubtAfter < leastGain*doubt:
+		best = turn // which may be nil: nothing more can be told
+	case turn != nil && doubt-turn.DoubtAfter > turnWorth*(doubt-best.DoubtAfter):
+		best = turn
 	}
 	return best
 }
+
+// leastGain is the share of the doubt that a leaf must take away to be worth
+// trying, turnWorth how many leaves' gain a gauging anew must bring.
+const (
+	leastGain = 0.03
+	turnWorth = 4
+)
 
 // bestLeaf tries every place that can be reached with the leaves that might go
 // or not, and takes what leaves the least doubt to be expected.
@@ -153,21 +173,23 @@ func (r *Estimate) doubtAfterLeaf(s says, leafMM, feelMM float64) float64 {
 	return doubt
 }
 
-// turn asks for both halves half a turn on where the doubt is run-out's.
+// turn asks for both halves half a turn on, then a quarter, then three, where
+// the doubt is run-out's; nil where all that was gauged.
 func (m *Model) turn(e *evidence, f *fit, r *Estimate, doubt float64) *Next {
-	seat := &e.seatings[len(e.seatings)-1]
-	there := seat.turn
-	back := turned{-there.shaftSin, -there.shaftCos, -there.flangeSin, -there.flangeCos}
-	for _, t := range e.turnsOf(len(e.states) - 1) {
-		if nearTurn(t, back) {
-			return nil
+	there := e.seatings[len(e.seatings)-1].turn
+	done := e.turnsOf(len(e.states) - 1)
+	for _, by := range [3][2]float64{{0, -1}, {1, 0}, {-1, 0}} { // sine and cosine
+		to := turned{
+			there.shaftSin*by[1] + there.shaftCos*by[0], there.shaftCos*by[1] - there.shaftSin*by[0],
+			there.flangeSin*by[1] + there.flangeCos*by[0], there.flangeCos*by[1] - there.flangeSin*by[0]}
+		if slices.ContainsFunc(done, func(t turned) bool { return nearTurn(t, to) }) {
+			continue
 		}
+		return &Next{What: TurnShaft, DoubtNow: doubt, DoubtAfter: r.doubtAfterTurn(e, f, to),
+			ShaftTurnDeg:  degrees(to.shaftSin, to.shaftCos),
+			FlangeTurnDeg: degrees(to.flangeSin, to.flangeCos)}
 	}
-	n := &Next{What: TurnShaft, DoubtNow: doubt,
-		ShaftTurnDeg:  degrees(back.shaftSin, back.shaftCos),
-		FlangeTurnDeg: degrees(back.flangeSin, back.flangeCos)}
-	n.DoubtAfter = r.doubtAfterTurn(e, f, back)
-	return n
+	return nil
 }
 
 func degrees(sin, cos float64) float64 {

@@ -17,6 +17,8 @@ const (
 	// Pushed by hand until first touch, g0 is the amplitude within this (our
 	// own judgement: a film of oil, a first touch felt a little early).
 	touchMM = 0.4 * thouMM
+	// throughMM is how far two faces may seem to stand in one another.
+	throughMM = 0.1 * thouMM
 	// apartMM is how well a stated distance between the faces is known.
 	apartMM = 1.0 * thouMM
 )

@@ -14,7 +14,7 @@ import (
 const farMM = 40.0
 
 // explainNodes bounds each trial: what it is for is a hint.
-const explainNodes = 400_000
+const explainNodes = 100_000
 
 // explain fills in Binding and Freeing.
 func (j *job) explain(out *Plan) {
@@ -45,19 +45,15 @@ func (j *job) explain(out *Plan) {
 
 // try searches at the wanted probability with other limits.
 func (j *job) try(out *Plan, items []search.Item, rows []search.Row, better float64) search.Result {
-	free := make([]bool, len(items))
-	for k, it := range items {
-		free[k] = it.Least < 0 || it.Most > 0
-	}
 	level := out.Wanted
-	if p := j.chance.after(j.chance.surest(free)).Inside(j.chance.target, j.chance.radiusMM); p < level {
-		level = p * 0.95
+	surest := j.chance.surest(freeOf(items))
+	if p := j.chance.after(surest).Inside(j.chance.target, j.chance.radiusMM); p < level {
+		level = p - nearSurest
 	}
-	if level <= better+0.02 {
+	if level <= better+nearSurest {
 		return search.Result{}
 	}
-	p := search.Problem{Items: items, Rows: append(j.chance.rows(level), rows...), Accept: j.chance.accept(level)}
-	return search.Least(p, search.Settings{MostNodes: explainNodes})
+	return j.least(items, rows, surest, level, explainNodes, false)
 }
 
 // opened is a copy of the items with one changed.

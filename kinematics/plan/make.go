@@ -89,10 +89,7 @@ func (j *job) ranges() []search.Item {
 // to be had, and fills the plan in.
 func (j *job) make(out *Plan) error {
 	for range 4 { // each time a limit of the whole model may be learnt
-		r, level, err := j.search(out, j.items, append(append([]search.Row(nil), j.loadRow...), j.cuts...))
-		if err != nil {
-			return err
-		}
+		r, level := j.search(out, j.items, append(append([]search.Row(nil), j.loadRow...), j.cuts...))
 		if r.Move == nil {
 			out.Status = None
 			j.explain(out)
@@ -115,61 +112,123 @@ func (j *job) make(out *Plan) error {
 	return nil
 }
 
-// levels are the probabilities tried below the wanted one.
-var levels = []float64{0.85, 0.8, 0.75, 0.7, 0.65, 0.6, 0.55, 0.5, 0.45, 0.4, 0.35, 0.3, 0.25, 0.2, 0.15, 0.1, 0.05}
+// Below the wanted probability the search asks for a little less than the surest
+// move there is: the last hundredths would be bought dearly.
+const (
+	nearSurest = 0.05
+	// nodesBelow bounds the searches there, whose answer is a makeshift anyway.
+	nodesBelow = 300_000
+	halvings   = 5
+)
 
-// search finds the cheapest move of the highest level that can be had.
-func (j *job) search(out *Plan, items []search.Item, rows []search.Row) (search.Result, float64, error) {
+// search finds the cheapest move of the wanted probability, or where there is
+// none, of the highest probability that can be had, found by halving.
+func (j *job) search(out *Plan, items []search.Item, rows []search.Row) (search.Result, float64) {
+	surest := j.chance.surest(freeOf(items))
+	top := j.chance.after(surest).Inside(j.chance.target, j.chance.radiusMM)
+	at := func(level float64, nodes int) search.Result {
+		r := j.least(items, rows, surest, level, nodes, true)
+		out.Nodes += r.Nodes
+		out.Complete = out.Complete && r.Status != search.Stopped
+		return r
+	}
+	if top >= out.Wanted {
+		if r := at(out.Wanted, j.s.MostNodes); r.Move != nil {
+			return r, out.Wanted
+		}
+	}
+	best, level := search.Result{}, 0.0
+	low, high := 0.0, math.Min(top, out.Wanted)
+	for try := math.Max(high-nearSurest, high/2); ; try = (low + high) / 2 {
+		if r := at(try, nodesBelow); r.Move != nil {
+			best, level, low = r, try, try
+			if try >= high-1.5*nearSurest {
+				break
+			}
+		} else {
+			high = try
+		}
+		if high-low < 1.0/(1<<halvings) {
+			break
+		}
+	}
+	return best, level
+}
+
+// freeOf says which items can move at all.
+func freeOf(items []search.Item) []bool {
 	free := make([]bool, len(items))
 	for k, it := range items {
 		free[k] = it.Least < 0 || it.Most > 0
 	}
-	surest := j.chance.after(j.chance.surest(free)).Inside(j.chance.target, j.chance.radiusMM)
-	at := append([]float64{out.Wanted}, levels...)
-	for i, level := range at {
-		if i > 0 && level >= out.Wanted || level > surest && i < len(at)-1 {
-			continue
-		}
-		p := search.Problem{Items: items, Rows: append(j.chance.rows(level), rows...),
-			Accept: j.chance.accept(level), Prefer: func(m []int) float64 { return j.loads.uneven(j.done, m) }}
-		r := search.Least(p, search.Settings{MostNodes: j.s.MostNodes})
-		out.Nodes += r.Nodes
-		out.Complete = out.Complete && r.Status != search.Stopped
-		if r.Move != nil {
-			return r, level, nil
-		}
+	return free
+}
+
+// least searches at one level.
+func (j *job) least(items []search.Item, rows []search.Row, about []float64, level float64, nodes int, tied bool) search.Result {
+	p := search.Problem{Items: items, Rows: append(j.chance.rows(level, about), rows...), Accept: j.chance.accept(level)}
+	if tied {
+		p.Prefer = func(m []int) float64 { return j.loads.uneven(j.done, m) }
 	}
-	return search.Result{}, 0, nil
+	return search.Least(p, search.Settings{MostNodes: nodes})
 }
 
 // directions are how many half planes stand for the disc in the search; what
 // they let through beyond it the test of the probability stops.
 const directions = 24
 
-// rows are what the probability p implies, whatever the move: it is at most
-// that of each half plane round the disc, so the mean must stay inside each by
-// p's quantile of the error across it. The response's error only adds to the
-// present one, unless the two go together.
-func (c *chance) rows(p float64) []search.Row {
-	quantile := 0.0
-	if p > 0.5 && !c.crossed {
-		quantile = distuv.UnitNormal.Quantile(p)
-	}
+// rows are what a probability of at least p implies for the moves m. It is at
+// most that of each half plane round the disc, so with q the quantile of p
+//
+//	mean_n(m) + q sd_n(m) <= radius    across every direction n.
+//
+// The standard deviation of v + R m across n is a norm of m, so for q >= 0 its
+// tangent at any point, such as the surest move, lies below it: a linear row
+// that every good move keeps. Below one half the mean may lie outside, and the
+// rows only keep it within twice the reach of the surest move's error.
+func (c *chance) rows(p float64, about []float64) []search.Row {
+	q := math.Max(0, distuv.UnitNormal.Quantile(p))
+	g := c.after(about)
+	large, _, _ := g.Axes()
 	var rows []search.Row
 	for k := range directions {
 		sin, cos := math.Sincos(2 * math.Pi * float64(k) / directions)
 		row := search.Row{Of: make([]float64, c.n)}
-		sd := math.Sqrt(cos*cos*c.cov[0][0] + 2*cos*sin*c.cov[0][1] + sin*sin*c.cov[1][1])
-		row.Most = c.radiusMM - quantile*sd - cos*(c.v[0]-c.target[0]) - sin*(c.v[1]-c.target[1])
-		if p < 0.5 { // the mean may lie outside
-			row.Most += c.radiusMM * 4
+		slope, sd := c.sdSlope(cos, sin, about, g)
+		row.Most = c.radiusMM - cos*(c.v[0]-c.target[0]) - sin*(c.v[1]-c.target[1])
+		if p < 0.5 {
+			row.Most += 2 * large
+		}
+		if q > 0 {
+			row.Most -= q * sd
 		}
 		for i := range c.n {
-			row.Of[i] = cos*c.r.Mean[2*i] + sin*c.r.Mean[2*i+1]
+			row.Of[i] = cos*c.r.Mean[2*i] + sin*c.r.Mean[2*i+1] + q*slope[i]
+			row.Most += q * slope[i] * about[i]
 		}
 		rows = append(rows, row)
 	}
 	return rows
+}
+
+// sdSlope is the standard deviation across a direction at a move whose gap
+// after is g, and how it changes with each item.
+func (c *chance) sdSlope(cos, sin float64, at []float64, g gauge.Gaussian) (slope []float64, sd float64) {
+	sd = math.Sqrt(math.Max(1e-12, cos*cos*g.CovMM2[0][0]+2*cos*sin*g.CovMM2[0][1]+sin*sin*g.CovMM2[1][1]))
+	slope = make([]float64, c.n)
+	n, d := 2*c.n, [2]float64{cos, sin}
+	for i := range c.n {
+		for a := range 2 {
+			for b := range 2 {
+				sum := c.cross[a][2*i+b]
+				for j, m := range at {
+					sum += m * c.cr[(2*i+b)*n+2*j+a]
+				}
+				slope[i] += d[a] * d[b] * sum / sd
+			}
+		}
+	}
+	return slope, sd
 }
 
 // accept tests the probability itself, a half plane first because it is cheap.

@@ -15,7 +15,7 @@ type Settings struct {
 	MostMoves      int // the tool's; default 4
 	MostLeverMoves int // default 10
 	MostFurther    int // leaves and gaugings more, in one state, while the tool cannot tell; default 12
-	// MoveMinutes is what a move takes; default a rough table.
+	// MoveMinutes is what a move takes; default the planner's own list.
 	MoveMinutes func(h *hulls.Hull, nutFlats []int, slideMM []float64) float64
 }
 
@@ -30,7 +30,7 @@ func (s Settings) filled() Settings {
 		s.MostFurther = 12
 	}
 	if s.MoveMinutes == nil {
-		s.MoveMinutes = roughMoveMinutes
+		s.MoveMinutes = MoveMinutes
 	}
 	return s
 }

@@ -10,7 +10,8 @@ import (
 )
 
 // mostCondition is that of a Hessian with a diagonal of ones past which some
-// unknown has no hold that a double can tell from rounding.
+// unknown has no hold that a double can tell from rounding. Short of it a
+// covariance is good to the condition times 1e-16.
 const mostCondition = 1e14
 
 // direct finds the Newton step; false: the rows have no hold on some unknown.
@@ -28,11 +29,11 @@ func (w *work) direct() bool {
 }
 
 // solve scales the unknowns so that no choice of their units can spoil the
-// Cholesky factors.
+// Cholesky factors, short of what a double can square.
 func (w *work) solve() bool {
 	for j := range w.unit {
 		d := w.hessian.At(j, j)
-		if !(d > 0) {
+		if !(d > 1e-290 && d < 1e290) {
 			return false
 		}
 		w.unit[j] = 1 / math.Sqrt(d)
@@ -155,7 +156,11 @@ func (w *work) covariance() (*mat.SymDense, bool) {
 	}
 	for j := range w.dim {
 		for l := j; l < w.dim; l++ {
-			cov.SetSym(j, l, cov.At(j, l)*of(j)*of(l))
+			c := cov.At(j, l) * of(j) * of(l)
+			if math.IsNaN(c) || math.IsInf(c, 0) {
+				return nil, false
+			}
+			cov.SetSym(j, l, c)
 		}
 	}
 	return cov, true
