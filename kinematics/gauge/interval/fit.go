@@ -33,9 +33,9 @@ type Settings struct {
 // Status says why a fit stopped.
 type Status int
 
-// A fit converged; or it used up its iterations, or began too far off to tell
-// up from down; or the rows leave some unknown without any hold, so that there
-// is no one optimum; or there is nothing to fit, or a number that is none.
+// A fit converged; or it used up its iterations, or left what a double can hold;
+// or the rows leave some unknown without any hold, so that there is no one
+// optimum; or there is nothing to fit, or a number that is none.
 const (
 	Converged Status = iota
 	Stalled
@@ -82,7 +82,7 @@ func Fit(p Problem, s Settings) Result {
 	r.AtFloor = w.free && w.at.sigma <= w.floor
 	if r.Status == Converged {
 		if r.Covariance, ok = w.covariance(); !ok {
-			r.Status = Undetermined
+			r.Status = Stalled
 		}
 	}
 	return r
@@ -93,7 +93,7 @@ func (w *work) newton(last float64, most int, taken *int) (Status, float64) {
 	before := math.Inf(1)
 	for {
 		if math.IsNaN(last) || math.IsInf(last, 0) {
-			return Stalled, last // too far off for a double
+			return Stalled, last // past what a double can hold
 		}
 		if !w.direct() {
 			return Undetermined, last

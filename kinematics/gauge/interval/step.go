@@ -139,7 +139,8 @@ func (w *work) allHeld() bool {
 }
 
 // covariance of b and log sigma: that of the step, c being in units of sigma
-// and nu minus the change of the logarithm.
+// and nu minus the change of the logarithm. It is false where a double cannot
+// hold it.
 func (w *work) covariance() (*mat.SymDense, bool) {
 	cov := mat.NewSymDense(w.dim, nil)
 	if w.chol.InverseTo(cov) != nil {
@@ -157,7 +158,8 @@ func (w *work) covariance() (*mat.SymDense, bool) {
 	for j := range w.dim {
 		for l := j; l < w.dim; l++ {
 			c := cov.At(j, l) * of(j) * of(l)
-			if math.IsNaN(c) || math.IsInf(c, 0) {
+			variance := j == l && !(j == w.n && w.pinned)
+			if math.IsNaN(c) || math.IsInf(c, 0) || variance && c == 0 {
 				return nil, false
 			}
 			cov.SetSym(j, l, c)
