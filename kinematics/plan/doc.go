@@ -13,7 +13,8 @@
 //	P( gap after inside the disc ) >= wanted
 //
 // subject to what is left of each nut's thread and slide, stuck and forbidden
-// ones left alone, every mount's load staying near its share, the shaft clear of
+// ones left alone, every mount's load staying near its share (solid feet, in one
+// plane), the shaft clear of
 // its log, and every bearing loaded downward once bolted. The search (package
 // search) is exact; of equal efforts the one with the evenest loads is taken.
 //

@@ -6,16 +6,22 @@ package plan
 import (
 	"math"
 
+	"gonum.org/v1/gonum/mat"
+
+	"aligner/hulls"
 	"aligner/kinematics"
 	"aligner/kinematics/plan/search"
 	"aligner/kinematics/response"
 )
 
-// loads is each mount's load as drawn, and how it answers each item.
+// loads is each mount's load as drawn, and how it answers each item; for solid
+// feet, how far each item lifts a foot out of the plane of all.
 type loads struct {
-	drawnN []float64
-	perN   [][]float64 // by mount, by item, N a step
-	roomN  []float64   // how far each may shift
+	solid   bool
+	planeOf [][]float64 // solid: by foot, by item, in steps
+	drawnN  []float64
+	perN    [][]float64 // by mount, by item, N a step
+	roomN   []float64   // how far each may shift
 }
 
 // shareMay is the part of its own load by which a mount's may shift: a nut's
@@ -23,9 +29,47 @@ type loads struct {
 // rubber begins to stand visibly uneven (our own judgement).
 const shareMay = 0.25
 
+// planeMay is how far, in shims, a solid foot may be out of the plane of all:
+// rounded to whole shims, a plane is out by half of one.
+const planeMay = 0.75
+
+// newPlane projects each foot's lift on what no plane through the feet gives.
+func newPlane(m *response.Model) [][]float64 {
+	n := len(m.Hull.Mounts)
+	x := mat.NewDense(n, 3, nil)
+	for i, mount := range m.Hull.Mounts {
+		x.SetRow(i, []float64{1, mount.AtMM[0], mount.AtMM[1]})
+	}
+	var q mat.Dense
+	var qr mat.QR
+	qr.Factorize(x)
+	qr.QTo(&q)
+	of := make([][]float64, n)
+	for i := range of {
+		of[i] = make([]float64, len(m.Items))
+		for j := range n {
+			v := 0.0
+			for k := range 3 {
+				v -= q.At(i, k) * q.At(j, k)
+			}
+			if i == j {
+				v++
+			}
+			of[i][j] = v
+		}
+	}
+	return of
+}
+
 // newLoads takes them by differences through the model.
 func newLoads(m *response.Model) (loads, error) {
 	var l loads
+	for _, mount := range m.Hull.Mounts {
+		l.solid = l.solid || mount.Kind == hulls.Solid
+	}
+	if l.solid {
+		l.planeOf = newPlane(m)
+	}
 	r, err := m.Solve(kinematics.State{})
 	if err != nil {
 		return l, err
@@ -61,10 +105,14 @@ func newLoads(m *response.Model) (loads, error) {
 func (l *loads) rows(done []float64) []search.Row {
 	var rows []search.Row
 	for i, room := range l.roomN {
-		now := dot(l.perN[i], done)
+		per := l.perN[i]
+		if l.solid {
+			per, room = l.planeOf[i], planeMay
+		}
+		now := dot(per, done)
 		for _, sign := range [2]float64{1, -1} {
-			of := make([]float64, len(l.perN[i]))
-			for j, v := range l.perN[i] {
+			of := make([]float64, len(per))
+			for j, v := range per {
 				of[j] = sign * v
 			}
 			rows = append(rows, search.Row{Of: of, Most: math.Max(room-sign*now, 0)})

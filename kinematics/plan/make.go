@@ -54,6 +54,7 @@ func (p *Planner) Plan(v *visit.Visit, e *gauge.Estimate, s Settings) (*Plan, er
 		return nil, err
 	}
 	j.chance = newChance(out.Learnt, e.TargetMM, e.LimitMM/2)
+	j.chance.within = e.Verdict == gauge.Within
 	out.Present = gauge.Gaussian{MeanMM: out.Learnt.GapMM, CovMM2: out.Learnt.GapCov}
 	j.items = j.ranges()
 	j.loadRow = p.loads.rows(j.done)
@@ -235,8 +236,14 @@ func (c *chance) sdSlope(cos, sin float64, at []float64, g gauge.Gaussian) (slop
 func (c *chance) accept(p float64) func([]int) bool {
 	moves := make([]float64, c.n)
 	return func(m []int) bool {
+		still := true
 		for i, v := range m {
 			moves[i] = float64(v)
+			still = still && v == 0
+		}
+		if still && !c.within {
+			// The readings alone cannot tell: to let it be takes a verdict's sureness.
+			return c.after(moves).Inside(c.target, c.radiusMM) >= math.Max(p, gauge.Sure)
 		}
 		g := c.after(moves)
 		x, y := g.MeanMM[0]-c.target[0], g.MeanMM[1]-c.target[1]

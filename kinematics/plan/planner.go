@@ -139,6 +139,7 @@ type chance struct {
 	n        int       // items
 	target   [2]float64
 	radiusMM float64
+	within   bool // the estimate's verdict
 }
 
 func newChance(l *response.Learnt, target [2]float64, radiusMM float64) *chance {

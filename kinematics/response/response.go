@@ -54,7 +54,7 @@ const offsetSDMM = 1.5
 // NewModel works out a hull's response about its drawn state, and its
 // covariance.
 func NewModel(h *hulls.Hull, held kinematics.Held, afloat bool) (*Model, error) {
-	line, err := kinematics.Prepare(*h)
+	line, err := kinematics.Prepare(bonded(h))
 	if err != nil {
 		return nil, err
 	}
@@ -74,7 +74,7 @@ func NewModel(h *hulls.Hull, held kinematics.Held, afloat bool) (*Model, error) 
 	}
 	for _, number := range numbers(h) {
 		moved := number.moved(h, 1)
-		line, err := kinematics.Prepare(moved)
+		line, err := kinematics.Prepare(bonded(&moved))
 		if err != nil {
 			return nil, fmt.Errorf("%s moved by its tolerance: %w", number.pointer, err)
 		}
@@ -102,6 +102,19 @@ func NewModel(h *hulls.Hull, held kinematics.Held, afloat bool) (*Model, error) 
 		m.cov.SetSym(i, i, m.cov.At(i, i)+own)
 	}
 	return m, nil
+}
+
+// bonded is the hull with its solid feet held down: shimmed in one plane, as a
+// plan keeps them, none of them lifts, and the response is that of springs.
+func bonded(h *hulls.Hull) hulls.Hull {
+	c := *h
+	c.Mounts = append([]hulls.Mount(nil), h.Mounts...)
+	for i := range c.Mounts {
+		if m := &c.Mounts[i]; m.Kind == hulls.Solid {
+			m.Kind, m.ThreadPitchMM, m.ShimStepMM = hulls.Rubber, 6*m.ShimStepMM, 0
+		}
+	}
+	return c
 }
 
 // probe is how many steps up and down a difference is taken over.

@@ -57,6 +57,9 @@ func (t *thinking) Plan(v *visit.Visit, e Estimate) (Move, error) {
 	if err != nil {
 		return Move{}, err
 	}
+	if p.Status == plan.Nothing {
+		return Move{InLine: true}, nil
+	}
 	if p.Status != plan.Found && p.Status != plan.Unsure {
 		return Move{None: true, Why: string(p.Status)}, nil
 	}

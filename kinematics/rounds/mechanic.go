@@ -69,6 +69,10 @@ func ByTool(b *Boat, tool Tool, r *rand.Rand, s Settings) (Job, error) {
 		if err != nil {
 			return y.job, fmt.Errorf("boat %d, plan: %w", b.Number, err)
 		}
+		if m.InLine {
+			y.job.ended(InLine, "")
+			return y.job, nil
+		}
 		if m.None {
 			y.job.ended(NoPlan, m.Why)
 			return y.job, nil

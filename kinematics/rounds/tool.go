@@ -46,7 +46,8 @@ type Next struct {
 
 // Move is what the tool would have moved.
 type Move struct {
-	None     bool // no move will do, or none is needed
+	None     bool // no move will do
+	InLine   bool // none is needed: readings and moves together say within
 	Why      string
 	NutFlats []int     // by mount; shims of solid feet
 	SlideMM  []float64 // by mount
