@@ -9,6 +9,7 @@ package interval
 //	order    rows in any order: the same
 //	wider    an interval widened: no less likely
 //	parts    an interval in two: the chances add up
+//	start    begun anywhere: the same
 //	best     no law nearby is more likely
 
 import (
@@ -141,6 +142,19 @@ func TestOrder(t *testing.T) {
 		q := altered(p, func(*Row) {})
 		random.Shuffle(len(q.Rows), func(i, j int) { q.Rows[i], q.Rows[j] = q.Rows[j], q.Rows[i] })
 		alike(t, "order", Fit(q, s), r.B, r.Sigma, r.LogLikelihood, r.Covariance.At)
+	})
+}
+
+func TestStart(t *testing.T) {
+	lawProblems(t, func(t *testing.T, random *rand.Rand, p Problem, s Settings, r Result) {
+		p.Start = make([]float64, p.Unknowns)
+		for j := range p.Start {
+			p.Start[j] = 100 * p.Sigma * random.NormFloat64()
+		}
+		if s.FreeSigma {
+			p.Sigma *= math.Exp(3 * random.NormFloat64())
+		}
+		alike(t, "start", Fit(p, s), r.B, r.Sigma, r.LogLikelihood, r.Covariance.At)
 	})
 }
 

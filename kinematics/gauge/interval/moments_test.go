@@ -146,3 +146,19 @@ func TestMomentsFarOff(t *testing.T) {
 		}
 	}
 }
+
+// TestNarrowRow: a narrow interval is its width times the density amid it, and a
+// second-order term, to the last digits though its ends, in sigmas, have but few
+// of the width.
+func TestNarrowRow(t *testing.T) {
+	for _, width := range []float64{0x1p-15, 0x1p-30, 0x1p-45} {
+		for _, at := range []float64{1, 10, 30} {
+			row := Row{X: []float64{1}, Least: at, Most: at + width}
+			m, w := (at+width/2)/3, width/3
+			want := math.Log(w) - m*m/2 - logRoot2Pi + w*w*(m*m-1)/24
+			if got := row.LogLikelihood([]float64{0}, 3); math.Abs(got-want) > 1e-15*math.Abs(want) {
+				t.Errorf("%g of %g wide: %.17g, want %.17g", width, at, got, want)
+			}
+		}
+	}
+}

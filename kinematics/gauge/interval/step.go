@@ -128,14 +128,18 @@ func (w *work) sink(last float64) (next float64, sunk bool) {
 // only where it is not.
 const leastHold = 1e-10
 
-// allHeld is true where a covariance means something.
+// allHeld is true where a covariance means something: of a sigma too, unless it
+// rests on its floor.
 func (w *work) allHeld() bool {
 	for _, most := range w.held {
 		if most < leastHold {
 			return false
 		}
 	}
-	return !w.pinned || w.at.sigma <= w.floor
+	if !w.free || w.at.sigma <= w.floor {
+		return true
+	}
+	return !w.pinned && w.hessian.At(w.n, w.n) >= leastHold
 }
 
 // covariance of b and log sigma: that of the step, c being in units of sigma

@@ -6,6 +6,7 @@ package interval
 import (
 	"fmt"
 	"math"
+	"math/rand/v2"
 	"slices"
 	"testing"
 )
@@ -161,6 +162,96 @@ func TestNoHold(t *testing.T) {
 			if r.Status != Undetermined || r.Covariance != nil {
 				t.Errorf("%s, free %v: %v after %d steps, %v", name, free, r.Status, r.Iterations, r.B)
 			}
+		}
+	}
+}
+
+// TestTogether: columns that go together are told apart from rounding, whatever
+// they are and however many.
+func TestTogether(t *testing.T) {
+	random := rand.New(rand.NewPCG(7, 7))
+	for n := range 300 {
+		p := invented(random)
+		p.Rows = p.Rows[:len(p.Rows)-p.Unknowns] // without the beliefs
+		mix := make([]float64, p.Unknowns)
+		for j := range mix {
+			mix[j] = random.NormFloat64()
+		}
+		for i := range p.Rows {
+			extra := 0.0
+			for j, x := range p.Rows[i].X {
+				extra += mix[j] * x
+			}
+			p.Rows[i].X = append(p.Rows[i].X, extra)
+		}
+		p.Unknowns++
+		if r := Fit(p, Settings{FreeSigma: n%2 == 0}); r.Status != Undetermined {
+			t.Errorf("problem %d, %d unknowns: %v, %v", n, p.Unknowns, r.Status, r.B)
+		}
+	}
+}
+
+// TestNearlyTogether: two columns a part apart have a condition near the part's
+// square; a double tells 1e-5, and not 1e-8, from none.
+func TestNearlyTogether(t *testing.T) {
+	random := rand.New(rand.NewPCG(8, 8))
+	for n := range 100 {
+		for part, want := range map[float64]Status{1e-5: Converged, 1e-8: Undetermined, 3e-8: Undetermined} {
+			p := Problem{Unknowns: 2, Sigma: 1}
+			for range 20 {
+				x, y := random.NormFloat64(), random.NormFloat64()
+				p.Rows = append(p.Rows, Row{X: []float64{x, x + part*random.NormFloat64()}, Least: y, Most: y})
+			}
+			if r := Fit(p, Settings{FreeSigma: n%2 == 0}); r.Status != want {
+				t.Errorf("%g apart: %v, %v", part, r.Status, r.B)
+			}
+		}
+	}
+}
+
+// TestSigmaWithoutHold: no more and no less than nought hold b there, but of any
+// sigma are as likely: it is at its floor. No more than a bit and no less than
+// more are the likelier the larger sigma is, without end.
+func TestSigmaWithoutHold(t *testing.T) {
+	for _, gap := range []float64{0, 1e-3, 1, 100} {
+		p := Problem{Unknowns: 1, Rows: []Row{{X: single, Least: -inf, Most: 1}, {X: single, Least: 1 + gap, Most: inf}}}
+		for _, p.Sigma = range []float64{0.1, 1, 1e3} {
+			for _, start := range []float64{0, 1e-3, 2, -30} {
+				p.Start = []float64{start}
+				if r := Fit(p, Settings{}); r.Status != Converged || math.Abs(r.B[0]-1-gap/2) > 1e-9*p.Sigma {
+					t.Errorf("gap %g from %g, sigma %g: %v, %v", gap, start, p.Sigma, r.Status, r.B)
+				}
+				r := Fit(p, Settings{FreeSigma: true})
+				if atFloor := r.Status == Converged && r.AtFloor; atFloor != (gap == 0) || !atFloor && r.Status != Undetermined {
+					t.Errorf("gap %g from %g, sigma %g, free: %v after %d steps, sigma %g", gap, start, p.Sigma, r.Status, r.Iterations, r.Sigma)
+				}
+			}
+		}
+	}
+}
+
+// TestStepsStayOnTheLine: whatever the step, what is tried lies on it in b/sigma
+// and 1/sigma, above the floor, and at most ten times as wide as before.
+func TestStepsStayOnTheLine(t *testing.T) {
+	p := Problem{Unknowns: 1, Sigma: 3, Start: []float64{2}, Rows: []Row{{X: single, Least: 0, Most: 1}}}
+	w, ok := newWork(&p, &Settings{FreeSigma: true, FloorSigma: 0.5})
+	if !ok {
+		t.Fatal("invalid")
+	}
+	for _, nu := range []float64{-1e9, -2, -1, -0.95, -0.5, 0, 0.5, 4.9, 5, 5.1, 100, 1e9} {
+		w.step.SetVec(0, 0.7)
+		w.step.SetVec(1, nu)
+		part := w.reach()
+		w.try(part)
+		sigma, b := w.trial.sigma, w.trial.b[0]
+		if !(part > 0 && part <= 1 && sigma >= 0.5 && sigma <= 30*(1+1e-12)) {
+			t.Errorf("step %g: part %g, sigma %g", nu, part, sigma)
+		}
+		if want := 3 / (1 + part*nu); math.Abs(sigma/want-1) > 1e-9 {
+			t.Errorf("step %g: sigma %g, on the line %g", nu, sigma, want)
+		}
+		if want := 2 + sigma*part*0.7; math.Abs(b-want) > 1e-12 {
+			t.Errorf("step %g: b %g, on the line %g", nu, b, want)
 		}
 	}
 }
