@@ -12,6 +12,7 @@ import (
 	"embed"
 	"encoding/json"
 	"fmt"
+	"strings"
 
 	"github.com/nicksnyder/go-i18n/v2/i18n"
 	"golang.org/x/text/language"
@@ -39,6 +40,12 @@ func load() *i18n.Bundle {
 
 // ID names a sentence.
 type ID string
+
+// Of is the ID of a sentence for another package's own word, such as a cause or
+// a reason: Of("cause", "shaft moved") is "cause_shaft_moved".
+func Of(kind, word string) ID {
+	return ID(kind + "_" + strings.NewReplacer(" ", "_", "-", "_").Replace(word))
+}
 
 // Args fill a sentence's gaps by name.
 type Args map[string]any

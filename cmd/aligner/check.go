@@ -1,8 +1,14 @@
 package main
 
-// This file is the verb check: are these files possible boats?
+// This file is the verb check: are these files possible boats, or sound visits?
 
-import "aligner/assets/words"
+import (
+	"fmt"
+
+	"aligner/assets/words"
+	"aligner/hulls"
+	"aligner/hulls/visit"
+)
 
 type checkCmd struct {
 	File []string `arg:"" sep:"none" help:"${help_check_file}"`
@@ -23,7 +29,7 @@ func (c *checkCmd) Run(e *env) error {
 	checked := []checkedFile{}
 	bad := false
 	for _, file := range c.File {
-		h, report := lookOver(file)
+		line, report := c.check(file)
 		ok := len(report.Refusals) == 0
 		if ok {
 			e.warnDoubts(report.Doubts)
@@ -32,8 +38,7 @@ func (c *checkCmd) Run(e *env) error {
 			e.warn(oneLine(report.Refusals[0].Error()))
 		}
 		if ok && !c.JSON {
-			e.say(words.CheckOK, words.Args{"File": file, "Name": h.Name, "Layout": h.Layout,
-				"Mounts": count(words.Mounts, len(h.Mounts)), "Bearings": count(words.Bearings, len(h.Bearings))})
+			fmt.Fprintln(e.stdout, line)
 		}
 		checked = append(checked, checkedFile{file, ok, jsonFaults(report.Refusals), jsonFaults(report.Doubts)})
 	}
@@ -46,6 +51,31 @@ func (c *checkCmd) Run(e *env) error {
 		return told(exitBadInput)
 	}
 	return nil
+}
+
+// check looks one file over; line says what it is if there is nothing wrong.
+func (c *checkCmd) check(file string) (line string, r hulls.Report) {
+	if data, fault := visitBytes(file); fault == nil && isVisit(data) {
+		d, r := visit.Open(data, file, hullBeside(file))
+		if len(r.Refusals) > 0 {
+			return "", r
+		}
+		readings, gaugings, moves := 0, 0, 0
+		for _, event := range d.Visit.Events {
+			switch {
+			case event.Gauging != nil:
+				gaugings++
+				readings += len(event.Gauging.Readings)
+			case event.Move != nil:
+				moves++
+			}
+		}
+		return words.Say(words.CheckVisitOk, words.Args{"File": file, "Hull": d.Hull.Name, "Gaugings": count(words.Gaugings, gaugings),
+			"Readings": count(words.Readings, readings), "Moves": count(words.MovesMade, moves)}), r
+	}
+	h, r := lookOver(file)
+	return words.Say(words.CheckOK, words.Args{"File": file, "Name": h.Name, "Layout": h.Layout,
+		"Mounts": count(words.Mounts, len(h.Mounts)), "Bearings": count(words.Bearings, len(h.Bearings))}), r
 }
 
 func count(id words.ID, n int) string { return words.Say(id, words.Args{"Count": n}) }

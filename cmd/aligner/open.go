@@ -44,22 +44,26 @@ func lookOver(nameOrPath string) (hulls.Hull, hulls.Report) {
 }
 
 func hullBytes(nameOrPath string) ([]byte, *hulls.Fault) {
-	data, err := readFile(nameOrPath)
+	data, err := readFile(nameOrPath, hulls.MaxFileBytes)
 	if err == nil {
 		return data, nil
 	}
 	if builtIn, ok := assets.Hull(nameOrPath); ok && errors.Is(err, fs.ErrNotExist) {
 		return builtIn, nil
 	}
+	return nil, noRead(nameOrPath, err, words.NoHull, words.NoHullMend,
+		words.Say(words.NoHullLimit, words.Args{"Known": strings.Join(assets.HullNames(), ", ")}))
+}
+
+// noRead tells in one line why what was asked for could not be read.
+func noRead(nameOrPath string, err error, none, mend words.ID, limit string) *hulls.Fault {
 	f := &hulls.Fault{File: nameOrPath}
 	if nameOrPath == "" {
 		f.File = `""`
 	}
 	if errors.Is(err, fs.ErrNotExist) || nameOrPath == "" {
-		f.Value = words.Say(words.NoHull, nil)
-		f.Limit = words.Say(words.NoHullLimit, words.Args{"Known": strings.Join(assets.HullNames(), ", ")})
-		f.Mend = words.Say(words.NoHullMend, nil)
-		return nil, f
+		f.Value, f.Limit, f.Mend = words.Say(none, nil), limit, words.Say(mend, nil)
+		return f
 	}
 	var path *fs.PathError
 	if errors.As(err, &path) {
@@ -68,15 +72,15 @@ func hullBytes(nameOrPath string) ([]byte, *hulls.Fault) {
 	f.Value = words.Say(words.NoRead, words.Args{"What": err})
 	f.Limit = words.Say(words.NoReadLimit, nil)
 	f.Mend = words.Say(words.NoReadMend, nil)
-	return nil, f
+	return f
 }
 
 // readFile reads no more of a file than tells that it is too large.
-func readFile(path string) ([]byte, error) {
+func readFile(path string, most int64) ([]byte, error) {
 	f, err := os.Open(path)
 	if err != nil {
 		return nil, err
 	}
 	defer f.Close()
-	return io.ReadAll(io.LimitReader(f, hulls.MaxFileBytes+1))
+	return io.ReadAll(io.LimitReader(f, most+1))
 }

@@ -15,11 +15,13 @@ import (
 // commands are the verbs. Each is a struct of its flags with a method
 // Run(*env) error, in a file of its own.
 type commands struct {
-	Predict predictCmd `cmd:"" help:"${help_predict}"`
-	Window  windowCmd  `cmd:"" default:"withargs" hidden:"" help:"${help_window}"`
-	Picture pictureCmd `cmd:"" help:"${help_picture}"`
-	Check   checkCmd   `cmd:"" help:"${help_check}"`
-	Hulls   hullsCmd   `cmd:"" help:"${help_hulls}"`
+	Predict  predictCmd  `cmd:"" help:"${help_predict}"`
+	Window   windowCmd   `cmd:"" default:"withargs" hidden:"" help:"${help_window}"`
+	Picture  pictureCmd  `cmd:"" help:"${help_picture}"`
+	Estimate estimateCmd `cmd:"" help:"${help_estimate}"`
+	Plan     planCmd     `cmd:"" help:"${help_plan}"`
+	Check    checkCmd    `cmd:"" help:"${help_check}"`
+	Hulls    hullsCmd    `cmd:"" help:"${help_hulls}"`
 }
 
 // env is what a verb may touch besides its flags and files.
@@ -78,6 +80,7 @@ func helpWords() kong.Vars {
 		words.HelpPredict, words.HelpPredictNut, words.HelpPredictSlide, words.HelpPredictHeld, words.HelpPredictLever,
 		words.HelpPredictAfloat, words.HelpPredictThrust, words.HelpPredictTorque, words.HelpPredictApart,
 		words.HelpPredictPull, words.HelpMetric,
+		words.HelpEstimate, words.HelpVisit, words.HelpPlan, words.HelpPlanWanted,
 		words.HelpHulls, words.HelpHullsList, words.HelpHullsShow, words.HelpHull,
 	} {
 		vars[string(id)] = words.Say(id, nil)

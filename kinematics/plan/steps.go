@@ -20,11 +20,21 @@ type Step struct {
 	// the [A, B] while a slide is still levered.
 	After   gauge.Gaussian
 	OnLever *[2]float64
+	// RunOutMM is what the halves' own faces add with both at their marks.
+	RunOutMM [2]float64
 	// Stop: the step has gone wrong if the gap at this position, the faces
 	// touching, is found outside these.
 	StopClockDeg             float64
 	StopBelowMM, StopAboveMM float64
 	ExpectedThereMM          float64
+}
+
+// GapAtMM is the gap to expect after the step at a clock position: the faces
+// touching, run-out as the halves stand.
+func (s *Step) GapAtMM(clockDeg float64) float64 {
+	sin, cos := math.Sincos(clockDeg * math.Pi / 180)
+	g := [2]float64{s.After.MeanMM[0] + s.RunOutMM[0], s.After.MeanMM[1] + s.RunOutMM[1]}
+	return math.Hypot(g[0], g[1]) + g[0]*cos + g[1]*sin
 }
 
 // mostFlats is how far one nut is turned before the others of its station are
@@ -129,6 +139,11 @@ func (j *job) sizeAfter(chunk, sofar []float64) float64 {
 // step describes one chunk, done after all before it.
 func (j *job) step(out *Plan, chunk, sofar []float64) Step {
 	s := Step{Moves: make([]int, len(chunk)), NutFlats: make([]int, len(j.hull.Mounts)), SlideMM: make([]float64, len(j.hull.Mounts)), After: j.chance.after(sofar)}
+	for half := range j.e.RunOut {
+		for k := range 2 {
+			s.RunOutMM[k] += j.e.RunOut[half].MeanMM[k]
+		}
+	}
 	for k, m := range chunk {
 		s.Moves[k] = int(m)
 		it := j.model.Items[k]
@@ -162,7 +177,7 @@ func (j *job) stop(s *Step, chunk []float64) {
 	}
 	sin, cos := math.Sincos(s.StopClockDeg * math.Pi / 180)
 	g := s.After
-	there := gapSize(g.MeanMM)/2 + g.MeanMM[0]*cos + g.MeanMM[1]*sin
+	there := s.GapAtMM(s.StopClockDeg)
 	// Touching, the level goes with the amplitude: its error along the gap's own
 	// direction comes on top of that at the position.
 	sd := math.Sqrt(cos*cos*g.CovMM2[0][0] + 2*sin*cos*g.CovMM2[0][1] + sin*sin*g.CovMM2[1][1])

@@ -93,3 +93,29 @@ func (u Units) Plain(v float64, decimals int) string {
 	}
 	return s
 }
+
+// Leaf is a gap rounded to what a leaf can tell: half a thou, or a hundredth of
+// a mm.
+func (u Units) Leaf(mm float64) float64 {
+	step := MMPerThou / 2
+	if u.Metric {
+		step = 0.01
+	}
+	return math.Round(mm/step) * step
+}
+
+// LeafWithUnit writes a gap so rounded, with its unit.
+func (u Units) LeafWithUnit(mm float64) string {
+	if u.Metric {
+		return u.number(u.Leaf(mm), 2) + " mm"
+	}
+	return u.Plain(u.Leaf(mm)/MMPerThou, 1) + " thou"
+}
+
+// Thickness writes a leaf or a stack of them as it is marked.
+func (u Units) Thickness(mm float64) string {
+	if u.Metric {
+		return u.Plain(mm, 3) + " mm"
+	}
+	return u.Plain(mm/MMPerThou, 2) + " thou"
+}
