@@ -46,20 +46,21 @@ var legendre20 = [10][2]float64{
 }
 
 // Inside is the chance that the gap's amplitude about a target is at most
-// radiusMM: a Gaussian over a disc. Along the larger axis it is integrated, over
-// the stretch that matters, across the smaller told by the error function.
+// radiusMM: a Gaussian over a disc. Along the smaller axis it is integrated, over
+// the stretch that matters, and along the larger told by the error function,
+// which is the smoother way round.
 func (g Gaussian) Inside(targetMM [2]float64, radiusMM float64) float64 {
 	large, small, at := g.Axes()
 	sin, cos := math.Sincos(at)
 	x, y := g.MeanMM[0]-targetMM[0], g.MeanMM[1]-targetMM[1]
-	m1, m2 := x*cos+y*sin, -x*sin+y*cos
+	m1, m2 := -x*sin+y*cos, x*cos+y*sin // along the smaller, along the larger
 	large, small = math.Max(large, 1e-9), math.Max(small, 1e-9)
 	// x = R sin theta takes the root out of the disc's edge.
-	from := math.Asin(clamp((m1 - 8*large) / radiusMM))
-	to := math.Asin(clamp((m1 + 8*large) / radiusMM))
+	from := math.Asin(clamp((m1 - 8*small) / radiusMM))
+	to := math.Asin(clamp((m1 + 8*small) / radiusMM))
 	half, middle, sum := (to-from)/2, (to+from)/2, 0.0
 	panels := 1.0
-	if half*radiusMM > 3*large {
+	if half*radiusMM > 3*small {
 		panels = 2
 	}
 	half /= panels
@@ -68,14 +69,14 @@ func (g Gaussian) Inside(targetMM [2]float64, radiusMM float64) float64 {
 		for _, q := range legendre20 {
 			for _, t := range [2]float64{centre - half*q[0], centre + half*q[0]} {
 				s, c := math.Sincos(t)
-				z := (radiusMM*s - m1) / large
+				z := (radiusMM*s - m1) / small
 				h := radiusMM * c
-				across := math.Erf((h-m2)/small/math.Sqrt2) - math.Erf((-h-m2)/small/math.Sqrt2)
+				across := math.Erf((h-m2)/large/math.Sqrt2) - math.Erf((-h-m2)/large/math.Sqrt2)
 				sum += q[1] * h * math.Exp(-z*z/2) * across
 			}
 		}
 	}
-	return math.Min(1, math.Max(0, sum*half/large/2/math.Sqrt(2*math.Pi)))
+	return math.Min(1, math.Max(0, sum*half/small/2/math.Sqrt(2*math.Pi)))
 }
 
 func clamp(v float64) float64 { return math.Max(-1, math.Min(1, v)) }

@@ -5,6 +5,7 @@ package plan
 
 import (
 	"math"
+	"slices"
 
 	"aligner/hulls/visit"
 	"aligner/kinematics/plan/search"
@@ -65,34 +66,47 @@ func opened(items []search.Item, change func(k int, it *search.Item)) []search.I
 	return c
 }
 
-// freeOne tries each nut and slide that is not free by itself.
+// freeOne tries each nut and slide that is not free by itself, and where none
+// alone would do, all of them.
 func (j *job) freeOne(out *Plan, rows []search.Row, better float64) bool {
+	var fixed []int
+	for k := range j.model.Items {
+		if !j.movable(k) {
+			fixed = append(fixed, k)
+		}
+	}
+	if len(fixed) == 0 {
+		return false
+	}
 	any := false
-	for k, it := range j.model.Items {
-		stuck := false
-		for _, i := range it.Mounts {
-			found := j.v.Found(j.hull.Mounts[i].Name)
-			if f := found.Nut; !it.Slide && (f == visit.Stuck || f == visit.Forbidden) {
-				stuck = true
-			}
-			if f := found.Slide; it.Slide && (f == visit.Stuck || f == visit.Forbidden) {
-				stuck = true
-			}
+	for _, k := range fixed {
+		if j.freed(out, rows, better, []int{k}) {
+			any = true
 		}
-		if !stuck {
-			continue
+	}
+	return any || j.freed(out, rows, better, fixed)
+}
+
+// freed opens some items as far as they go; those that a plan would then move
+// are what binds.
+func (j *job) freed(out *Plan, rows []search.Row, better float64, open []int) bool {
+	items := opened(j.items, func(k int, item *search.Item) {
+		if slices.Contains(open, k) {
+			steps := int(farMM / j.model.Items[k].MM)
+			item.Least, item.Most = -steps, steps
 		}
-		steps := int(farMM / it.MM)
-		items := opened(j.items, func(l int, item *search.Item) {
-			if l == k {
-				item.Least, item.Most = -steps, steps
-			}
-		})
-		if r := j.try(out, items, rows, better); r.Move == nil || r.Move[k] == 0 {
+	})
+	r := j.try(out, items, rows, better)
+	if r.Move == nil {
+		return false
+	}
+	any := false
+	for _, k := range open {
+		if r.Move[k] == 0 {
 			continue
 		}
 		any = true
-		what, how := NutNotFree, FreeTheNut
+		it, what, how := j.model.Items[k], NutNotFree, FreeTheNut
 		if it.Slide {
 			what, how = SlideNotFree, FreeSlides
 		}
@@ -107,7 +121,7 @@ func (j *job) freeOne(out *Plan, rows []search.Row, better float64) bool {
 func (j *job) moreRange(out *Plan, rows []search.Row, better float64, slides bool) bool {
 	items := opened(j.items, func(k int, item *search.Item) {
 		it := j.model.Items[k]
-		if it.Slide != slides || item.Least == 0 && item.Most == 0 && !j.spent(k) {
+		if it.Slide != slides || !j.movable(k) {
 			return
 		}
 		steps := int(farMM / it.MM)
@@ -138,8 +152,9 @@ func (j *job) moreRange(out *Plan, rows []search.Row, better float64, slides boo
 	return len(out.Binding) > 0
 }
 
-// spent reports whether an item may be moved but has no way left.
-func (j *job) spent(k int) bool {
+// movable reports whether an item is neither stuck nor forbidden, whatever way
+// it has left.
+func (j *job) movable(k int) bool {
 	for _, i := range j.model.Items[k].Mounts {
 		found := j.v.Found(j.hull.Mounts[i].Name)
 		f := found.Nut

@@ -67,15 +67,14 @@ func (j *job) ranges() []search.Item {
 	for k, it := range j.model.Items {
 		item := search.Item{Least: math.MinInt32, Most: math.MaxInt32}
 		for _, i := range it.Mounts {
-			m, found := &j.hull.Mounts[i], j.v.Found(j.hull.Mounts[i].Name)
-			span, free := m.NutRangeMM, found.Nut
+			span := j.hull.Mounts[i].NutRangeMM
 			if it.Slide {
-				span, free = m.SlideRangeMM, found.Slide
+				span = j.hull.Mounts[i].SlideRangeMM
 			}
 			at := j.done[k] * it.MM
 			const slack = 1e-6 // so that a range of whole steps keeps its last one
 			least, most := math.Ceil((span[0]-at)/it.MM-slack), math.Floor((span[1]-at)/it.MM+slack)
-			if free == visit.Stuck || free == visit.Forbidden {
+			if !j.movable(k) {
 				least, most = 0, 0
 			}
 			item.Least, item.Most = max(item.Least, min(0, int(least))), min(item.Most, max(0, int(most)))
