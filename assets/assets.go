@@ -1,19 +1,25 @@
 // Package assets holds the files built into the program: the hulls it opens
-// without any file of the user's, and the schemas of its file formats. Words
-// people read are in package assets/words.
+// without any file of the user's, worked visits to them, and the schemas of its
+// file formats. Words people read are in package assets/words.
 //
 // The built-in boats are invented. Their numbers are such as a yard meets:
 // bearings 20 to 55 shaft diameters apart, rubber pressed together by 2 to 4
 // mm, every mount and bearing loaded, the first whirling speed above the
 // fastest the shaft turns.
+//
+// The visits are whole jobs on these boats, one for each difficulty. Their
+// readings are simulated: a boat whose true numbers differ from the hull's as
+// those of a tape measure do, read with the leaves named, felt to a quarter of
+// a thou.
 package assets
 
 import (
 	"embed"
+	"slices"
 	"strings"
 )
 
-//go:embed hulls/*.hull.json schemas/*.schema.json
+//go:embed hulls/*.hull.json visits/*.visit.json schemas/*.schema.json
 var files embed.FS
 
 // HullExt ends the name of every hull file.
@@ -35,6 +41,26 @@ func Hull(name string) ([]byte, bool) {
 		}
 	}
 	return nil, false
+}
+
+// VisitExt ends the name of every visit file.
+const VisitExt = ".visit.json"
+
+// visitNames in the order to learn by; each names its difficulty.
+var visitNames = []string{"first-job", "low-to-port", "v-drive", "crooked-flange", "bent-shaft", "burr", "half-rim",
+	"hogging", "stuck-nut", "solid-feet"}
+
+// VisitNames lists the built-in visits.
+func VisitNames() []string { return append([]string(nil), visitNames...) }
+
+// Visit gives the file of a built-in visit by its name, capitals or not, with
+// or without the file's ending.
+func Visit(name string) ([]byte, bool) {
+	wanted := strings.TrimSuffix(strings.ToLower(name), VisitExt)
+	if !slices.Contains(visitNames, wanted) {
+		return nil, false
+	}
+	return read("visits/" + wanted + VisitExt), true
 }
 
 // Schema gives the JSON Schema (2020-12) of a file format by its name, such as

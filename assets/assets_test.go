@@ -44,6 +44,44 @@ func TestHullNamesIsACopy(t *testing.T) {
 	}
 }
 
+func TestVisitNamesAndFilesAgree(t *testing.T) {
+	found, err := fs.Glob(files, "visits/*"+VisitExt)
+	if err != nil {
+		t.Fatal(err)
+	}
+	if len(found) != len(VisitNames()) {
+		t.Errorf("%d files for %d names: %v", len(found), len(VisitNames()), found)
+	}
+	seen := map[string]string{}
+	for _, name := range VisitNames() {
+		for _, spelling := range []string{name, strings.ToUpper(name), name + VisitExt} {
+			data, ok := Visit(spelling)
+			if !ok || !strings.Contains(string(data), `"format": "visit/1"`) {
+				t.Errorf("Visit(%q): found %v, or no visit", spelling, ok)
+			}
+			if before, twice := seen[string(data)]; twice && before != name {
+				t.Errorf("%s and %s are one file", before, name)
+			}
+			seen[string(data)] = name
+		}
+	}
+}
+
+func TestVisitUnknown(t *testing.T) {
+	for _, name := range []string{"", "first", "first-job.json", "../hulls/eider", VisitExt} {
+		if _, ok := Visit(name); ok {
+			t.Errorf("Visit(%q) found something", name)
+		}
+	}
+}
+
+func TestVisitNamesIsACopy(t *testing.T) {
+	VisitNames()[0] = "changed"
+	if VisitNames()[0] == "changed" {
+		t.Error("a caller can change the list")
+	}
+}
+
 func TestSchema(t *testing.T) {
 	if data, ok := Schema("hull/1"); !ok || !strings.Contains(string(data), "2020-12") {
 		t.Error("no schema of hull/1")
