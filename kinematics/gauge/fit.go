@@ -111,8 +111,57 @@ func (e *evidence) touchRow(s int, at []float64) interval.Row {
 	return interval.Row{X: x, Least: about, Most: about, Scale: sd}
 }
 
-// settledMM is where laying the touch out anew stops mattering.
-const settledMM = 1e-9
+// settledMM is where laying the touch out anew stops mattering; mostLayings
+// bounds how often that is done.
+const (
+	settledMM   = 1e-9
+	mostLayings = 300
+)
+
+// Layings are let be for the first few, then hurried on or held back.
+const (
+	letBe     = 8
+	hurryEach = 5
+	mostHurry = 0.95 // of a step to the one before
+)
+
+// stride follows the unknowns from one laying of the touch to the next.
+type stride struct{ step []float64 }
+
+// settled takes note of where a laying led, and reports whether it still moved.
+// Where it swings about a blunt cone the next begins half way; where it creeps,
+// as near parallel faces that refuse the thinnest leaf everywhere, at where steps
+// shrinking so end.
+func (s *stride) settled(to, from []float64, turn int) bool {
+	if s.step == nil {
+		s.step = make([]float64, len(to))
+	}
+	worst, along, before := 0.0, 0.0, 0.0
+	for i := range to {
+		now := to[i] - from[i]
+		worst = math.Max(worst, math.Abs(now))
+		along += now * s.step[i]
+		before += s.step[i] * s.step[i]
+		s.step[i] = now
+	}
+	if worst < settledMM {
+		return true
+	}
+	further := 0.0
+	switch {
+	case turn <= letBe || before == 0:
+	case along < 0:
+		further = -0.5
+	case turn%hurryEach == 0:
+		shrinks := math.Min(along/before, mostHurry)
+		further = shrinks / (1 - shrinks)
+	}
+	for i := range to {
+		to[i] += further * s.step[i]
+		s.step[i] *= 1 + further
+	}
+	return false
+}
 
 // solve finds the optimum under beliefs. start may be nil.
 func (e *evidence) solve(b beliefs, start []float64) fit {
@@ -128,7 +177,8 @@ func (e *evidence) solve(b beliefs, start []float64) fit {
 		clear(loose.touching)
 		start = e.solve(loose, nil).B
 	}
-	for turn := range 40 {
+	var way stride
+	for turn := 0; ; turn++ {
 		f.rows = f.rows[:fixed]
 		for s, on := range b.touching {
 			if on {
@@ -136,22 +186,12 @@ func (e *evidence) solve(b beliefs, start []float64) fit {
 			}
 		}
 		f.Result = interval.Fit(interval.Problem{Unknowns: e.num.total(), Rows: f.rows, Sigma: 1, Start: start}, interval.Settings{})
-		if !touching || f.Status != interval.Converged {
+		if !touching || f.Status != interval.Converged || way.settled(f.B, start, turn) {
 			break
 		}
-		worst := 0.0
-		for i := range f.B {
-			if start != nil {
-				worst = math.Max(worst, math.Abs(f.B[i]-start[i]))
-			}
-		}
-		if start != nil && worst < settledMM {
+		if turn == mostLayings {
+			f.Status = interval.Stalled
 			break
-		}
-		if turn > 8 && start != nil { // it swings about a blunt cone: go half way
-			for i := range f.B {
-				f.B[i] = (f.B[i] + start[i]) / 2
-			}
 		}
 		start = f.B
 	}
