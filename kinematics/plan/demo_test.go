@@ -364,3 +364,31 @@ func TestDemoSolidFeetStayInOnePlane(t *testing.T) {
 		}
 	}
 }
+
+// TestQuarterTurns: turned by quarters a shaft with true faces must not change
+// the verdict (common practice, no source); a crooked one does.
+func TestQuarterTurns(t *testing.T) {
+	b := newBoat(t, "kittiwake")
+	m, err := gauge.NewModel(b.h, false)
+	if err != nil {
+		t.Fatal(err)
+	}
+	for _, c := range []struct {
+		liftMM, shaftThou float64 // fore port up; the shaft half's run-out
+		want              []gauge.Verdict
+	}{
+		{0, 0, []gauge.Verdict{gauge.Within, gauge.Within, gauge.Within, gauge.Within}},
+		{6, 0, []gauge.Verdict{gauge.Outside, gauge.Outside, gauge.Outside, gauge.Outside}},
+		{2, 4, []gauge.Verdict{gauge.Outside, gauge.Outside, gauge.CannotTell, gauge.Outside}},
+	} {
+		b.s.LiftMM[0], b.s.RunOut.ShaftMM, b.s.RunOut.ShaftLowDeg = c.liftMM, c.shaftThou*thouMM, 180
+		for i, want := range c.want {
+			b.s.RunOut.ShaftTurnDeg = float64(90 * i)
+			v := &visit.Visit{Rule: visit.Rule{Limits: visit.LargestGap, Limit: visit.Thou(4), Named: "common practice, 4 thou"},
+				Events: []visit.Event{b.gauged(t, float64(90*i))}}
+			if e, err := m.Estimate(v); err != nil || e.Verdict != want {
+				t.Errorf("up %g mm, run-out %g thou, turned %d: %v with %.3f, %v; want %v", c.liftMM, c.shaftThou, 90*i, e.Verdict, e.Within, err, want)
+			}
+		}
+	}
+}
