@@ -26,18 +26,19 @@ type estimateJSON struct {
 	Rule              ruleJSON `json:"rule"`
 	TargetMM          ab       `json:"target"`
 
-	Flat        bool          `json:"flat"`
-	ForMoves    bool          `json:"for_moves"`
-	WhyNot      string        `json:"why_not"`
-	OddReadings []oddJSON     `json:"odd_readings"`
-	NextReading *nextJSON     `json:"next_reading"`
-	Untold      []untoldJSON  `json:"untold"`
-	SetAside    []asideJSON   `json:"set_aside"`
-	OffsetMM    *[2]float64   `json:"offset_mm"`
-	OffsetSDMM  *[2]float64   `json:"offset_sd_mm"`
-	RunOut      *runOutsJSON  `json:"run_out"`
-	Seatings    []seatingJSON `json:"seatings"`
-	States      []stateJSON   `json:"states"`
+	TightenedSince bool          `json:"tightened_since"`
+	Flat           bool          `json:"flat"`
+	ForMoves       bool          `json:"for_moves"`
+	WhyNot         string        `json:"why_not"`
+	OddReadings    []oddJSON     `json:"odd_readings"`
+	NextReading    *nextJSON     `json:"next_reading"`
+	Untold         []untoldJSON  `json:"untold"`
+	SetAside       []asideJSON   `json:"set_aside"`
+	OffsetMM       *[2]float64   `json:"offset_mm"`
+	OffsetSDMM     *[2]float64   `json:"offset_sd_mm"`
+	RunOut         *runOutsJSON  `json:"run_out"`
+	Seatings       []seatingJSON `json:"seatings"`
+	States         []stateJSON   `json:"states"`
 }
 
 type ab struct {
@@ -149,6 +150,7 @@ func (out *estimateJSON) present(e *gauge.Estimate) {
 		return runOutJSON{r.MeanMM[0], r.MeanMM[1], 2 * math.Hypot(r.MeanMM[0], r.MeanMM[1]), r.CovMM2, r.Untrue}
 	}
 	out.RunOut = &runOutsJSON{half(e.RunOut[0]), half(e.RunOut[1])}
+	out.TightenedSince = e.TightenedSince
 	if n := e.Next; n != nil {
 		out.NextReading = &nextJSON{string(n.What), n.ClockDeg, n.LeafMM, n.ShaftTurnDeg, n.FlangeTurnDeg, n.DoubtNow, n.DoubtAfter}
 	}

@@ -17,8 +17,8 @@ import (
 type Status string
 
 // Ready has every number. Nothing: no reading tells how the engine stands.
-// Moved: something was moved or tightened after the last gauging; the states
-// before are told, the present one is not known.
+// Moved: something was moved after the last gauging; the states before are told,
+// the present one is not known.
 const (
 	Ready   Status = "ready"
 	Nothing Status = "nothing gauged"
@@ -64,6 +64,9 @@ type Estimate struct {
 	Within    float64 // the probability that the rule is kept
 	Next      *Next   // what would tell most; nil: nothing more is needed
 	FitStatus interval.Status
+	// TightenedSince: something was tightened after the last gauging, which may
+	// have moved the engine.
+	TightenedSince bool
 }
 
 // RunOut is one half's.
@@ -120,7 +123,7 @@ func (m *Model) Estimate(v *visit.Visit) (*Estimate, error) {
 		r.Status = Moved
 		return r, nil
 	}
-	r.Status = Ready
+	r.Status, r.TightenedSince = Ready, e.tighter
 	r.present(e, &f)
 	r.judge(e)
 	r.untold(e, v)

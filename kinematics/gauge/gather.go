@@ -21,6 +21,7 @@ type evidence struct {
 	setAside []SetAside
 	runOut   [2]struct{ measured bool }
 	ahead    bool // something was moved after the last gauging
+	tighter  bool // something was tightened after it
 }
 
 // Ref points at a reading: an event of the visit and a place in its list.
@@ -76,14 +77,15 @@ type State struct {
 func (m *Model) gather(v *visit.Visit) *evidence {
 	e := &evidence{model: m, feel: max(v.Leaves.FeelErrorMM(), leastFeelMM)}
 	on := State{}
+	tightened := false
 	moved := true // the first state begins like one after a move
 	for i, event := range v.Events {
 		switch {
 		case event.Move != nil:
-			moved = true
+			moved, e.ahead = true, true
 			on.add(event.Move)
 		case event.Fasten != nil:
-			moved, on.Fastened = true, true
+			moved, on.Fastened, tightened = true, true, true
 		case event.Gauging != nil:
 			if why := m.unusable(event.Gauging); why != "" {
 				e.setAside = append(e.setAside, SetAside{i, -1, why})
@@ -97,11 +99,12 @@ func (m *Model) gather(v *visit.Visit) *evidence {
 				e.states = append(e.states, on)
 				on, moved = State{}, false
 			}
+			e.ahead, tightened = false, false
 			e.states[len(e.states)-1].LastEvent = i
 			e.place(v, i)
 		}
 	}
-	e.ahead = moved
+	e.tighter = tightened
 	e.num = numbering{len(e.states), len(e.seatings)}
 	e.lay(v)
 	return e

@@ -42,7 +42,7 @@ const (
 )
 
 // Sure is the probability from which a verdict is given.
-const Sure = 0.95
+const Sure = 0.97
 
 // oddsOfChance is how seldom a sound set may be called odd.
 const oddsOfChance = 0.01

@@ -141,7 +141,8 @@ func TestDemoStories(t *testing.T) {
 		for n := 1; n <= len(d.doc.Visit.Events); n++ {
 			e := d.estimate(t, d.upTo(n))
 			if d.doc.Visit.Events[n-1].Gauging == nil {
-				if e.Status != gauge.Moved {
+				moved := d.doc.Visit.Events[n-1].Move != nil
+				if moved && e.Status != gauge.Moved || !moved && !e.TightenedSince {
 					t.Errorf("after event %d: %v; nothing was gauged since", n, e.Status)
 				}
 				if d.doc.Visit.Events[n-1].Move != nil {

@@ -31,6 +31,9 @@ func Estimate(s words.Speaker, u Units, v *visit.Visit, e *gauge.Estimate) []str
 			lines = append(lines, Stands(s, u, e)...)
 		}
 		lines = append(lines, Verdict(s, u, v, e)...)
+		if e.TightenedSince {
+			add(words.TightenedSince, nil)
+		}
 		lines = append(lines, runOut(s, u, e)...)
 		lines = append(lines, touching(s, u, e)...)
 	}
