@@ -28,8 +28,8 @@ func load(t testing.TB) []stored {
 	var file struct {
 		Problems []struct {
 			Name   string
-			Items  []Item
-			Rows   []Row
+			Items  [][4]float64 // least, most, fixed, each
+			Rows   [][]float64  // the numbers, then the limit
 			Effort *float64
 		}
 	}
@@ -37,8 +37,16 @@ func load(t testing.TB) []stored {
 		t.Fatal(err)
 	}
 	var all []stored
-	for _, p := range file.Problems {
-		all = append(all, stored{p.Name, Problem{Items: p.Items, Rows: p.Rows}, p.Effort})
+	for _, from := range file.Problems {
+		s := stored{name: from.Name, effort: from.Effort}
+		for _, it := range from.Items {
+			s.p.Items = append(s.p.Items, Item{int(it[0]), int(it[1]), it[2], it[3]})
+		}
+		for _, row := range from.Rows {
+			n := len(row) - 1
+			s.p.Rows = append(s.p.Rows, Row{row[:n], row[n]})
+		}
+		all = append(all, s)
 	}
 	return all
 }

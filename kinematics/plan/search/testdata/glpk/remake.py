@@ -85,34 +85,39 @@ def problems():
     for i in range(4):
         yield problem(rng, f"six-far-{i:02}", 6, 2, push=90, disc=0.7, twist=(1.0, 3.0))
     for i in range(8):
-        # Twice as fine a target as a flat can reach: whole numbers matter.
-        yield problem(rng, f"four-fine-{i:02}", 4, 2, disc=0.15, twist=(0.5, 1.5))
+        # A finer target than single flats reach: whole numbers matter. Much
+        # finer, and glpsol takes more than half an hour over one.
+        yield problem(rng, f"four-fine-{i:02}", 4, 2, stuck=2, disc=0.4, twist=(0.8, 2.0))
     for i in range(6):
-        yield problem(rng, f"six-fine-{i:02}", 6, 2, stuck=1, disc=0.08, twist=(0.3, 1.0))
+        yield problem(rng, f"six-fine-{i:02}", 6, 2, stuck=4, disc=0.4, twist=(0.8, 2.0))
 
 
-def terms(numbers, prefix):
-    return " ".join(f"{a:+} {prefix}{i}" for i, a in enumerate(numbers) if a != 0)
+def terms(numbers):
+    return " ".join(f"{a:+} x{i}" for i, a in enumerate(numbers) if a != 0)
 
 
 def lp(p):
-    """The problem in CPLEX LP format: x = u - d, charges by binaries t."""
+    """The problem in CPLEX LP format.
+
+    x is whole and parted into up and down, which effort keeps from being both
+    above zero; the binary t is 1 for an item that is touched.
+    """
     items = p["items"]
     free = [i for i, it in enumerate(items) if it["least"] < 0 or it["most"] > 0]
     out = ["Minimize", " effort:"]
     out += [f"  {items[i]['fixed']:+} t{i} {items[i]['each']:+} u{i} {items[i]['each']:+} d{i}" for i in free]
     out.append("Subject To")
     for k, row in enumerate(p["rows"]):
-        of = [a if i in free else 0 for i, a in enumerate(row["of"])]
-        left = terms(of, "u") + " " + terms([-a for a in of], "d")
         # A row with nothing on its left is written on a variable fixed at 0.
-        out.append(f" r{k}: {left.strip() or '0 zero'} <= {row['most']}")
+        left = terms([a if i in free else 0 for i, a in enumerate(row["of"])])
+        out.append(f" r{k}: {left or '0 zero'} <= {row['most']}")
     for i in free:
+        out.append(f" part{i}: x{i} - u{i} + d{i} = 0")
         out.append(f" up{i}: u{i} - {items[i]['most']} t{i} <= 0")
         out.append(f" down{i}: d{i} - {-items[i]['least']} t{i} <= 0")
     out += ["Bounds", " zero = 0"]
-    out += [f" 0 <= u{i} <= {items[i]['most']}\n 0 <= d{i} <= {-items[i]['least']}" for i in free]
-    out += ["General"] + [f" u{i} d{i}" for i in free]
+    out += [f" {items[i]['least']} <= x{i} <= {items[i]['most']}" for i in free]
+    out += ["General"] + [f" x{i}" for i in free]
     out += ["Binary"] + [f" t{i}" for i in free] + ["End", ""]
     return "\n".join(out)
 
@@ -121,7 +126,7 @@ def solve(p, folder):
     """The optimum by glpsol, None if it proves that there is none."""
     model, answer = folder / "p.lp", folder / "p.txt"
     model.write_text(lp(p))
-    command = ["glpsol", "--lp", str(model), "--cuts", "--mipgap", "0", "-o", str(answer)]
+    command = ["glpsol", "--lp", str(model), "--cuts", "--mipgap", "0", "--tmlim", "60", "-o", str(answer)]
     done = subprocess.run(command, check=True, capture_output=True, text=True)
     text = answer.read_text()
     status = re.search(r"^Status:\s+(.*)$", text, re.M).group(1)
