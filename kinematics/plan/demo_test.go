@@ -24,21 +24,21 @@ type story struct {
 	first     gauge.Verdict // of the first gauging
 	untrue    [2]bool       // shaft half, flange, in the end
 	runOut    [2][2]float64 // true [cos, sin] at the marks, thou; nought: not said
-	whichHalf int           // the gauging, from 1, after which only that is open; 0: none
+	whichHalf []int         // the gaugings, from 1, after which only that is open
 	trueThou  [2]float64    // the true [A, B] in the end
 }
 
 var stories = []story{
-	{name: "first-job", gaugings: 4, moves: 1, first: gauge.Outside, trueThou: [2]float64{1.11, 0.35}},
+	{name: "first-job", gaugings: 4, moves: 1, first: gauge.Outside, trueThou: [2]float64{0.45, 0.34}},
 	{name: "low-to-port", gaugings: 5, moves: 1, first: gauge.Outside, trueThou: [2]float64{-0.64, -0.58}},
 	{name: "v-drive", gaugings: 4, moves: 1, first: gauge.Outside, trueThou: [2]float64{0.33, -0.58}},
 	{name: "crooked-flange", gaugings: 8, moves: 2, first: gauge.Outside, untrue: [2]bool{false, true},
-		runOut: [2][2]float64{1: {-1.16, -3.19}}, whichHalf: 2, trueThou: [2]float64{-0.19, 0.87}},
+		runOut: [2][2]float64{1: {-1.16, -3.19}}, whichHalf: []int{2}, trueThou: [2]float64{-0.19, 0.87}},
 	{name: "bent-shaft", gaugings: 6, moves: 1, first: gauge.CannotTell, untrue: [2]bool{true, false},
-		runOut: [2][2]float64{0: {-2.10, 3.64}}, whichHalf: 2, trueThou: [2]float64{0.33, -0.38}},
+		runOut: [2][2]float64{0: {-2.10, 3.64}}, whichHalf: []int{2, 3}, trueThou: [2]float64{0.34, -0.46}},
 	{name: "burr", gaugings: 5, moves: 1, first: gauge.Outside, trueThou: [2]float64{-0.27, -0.72}},
-	{name: "half-rim", gaugings: 5, moves: 1, first: gauge.Outside, trueThou: [2]float64{-0.16, -0.83}},
-	{name: "hogging", gaugings: 6, moves: 1, first: gauge.CannotTell, trueThou: [2]float64{-2.09, 1.16}},
+	{name: "half-rim", gaugings: 5, moves: 1, first: gauge.Outside, trueThou: [2]float64{-0.11, -0.99}},
+	{name: "hogging", gaugings: 6, moves: 1, first: gauge.CannotTell, trueThou: [2]float64{-2.15, 1.17}},
 	{name: "stuck-nut", gaugings: 5, moves: 1, first: gauge.Outside, trueThou: [2]float64{-0.06, -0.53}},
 	{name: "solid-feet", gaugings: 5, moves: 1, first: gauge.Outside, trueThou: [2]float64{-3.11, -0.79}},
 }
@@ -181,7 +181,7 @@ func (d *demo) checkGauging(t *testing.T, number int, e *gauge.Estimate) {
 	if number == 1 && !open(gauge.EngineOrRunOut) {
 		t.Errorf("one position of the shaft only, and not said: %v", e.Untold)
 	}
-	if got, want := open(gauge.WhichHalf), number == d.whichHalf; got != want {
+	if got, want := open(gauge.WhichHalf), slices.Contains(d.whichHalf, number); got != want {
 		t.Errorf("gauging %d: which half is open: %v, want %v", number, got, want)
 	}
 }
