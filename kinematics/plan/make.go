@@ -54,6 +54,7 @@ func (p *Planner) Plan(v *visit.Visit, e *gauge.Estimate, s Settings) (*Plan, er
 		return nil, err
 	}
 	j.chance = newChance(out.Learnt, e.TargetMM, e.LimitMM/2)
+	j.chance.read = e.Gap
 	j.chance.within = e.Verdict == gauge.Within
 	out.Present = gauge.Gaussian{MeanMM: out.Learnt.GapMM, CovMM2: out.Learnt.GapCov}
 	j.items = j.ranges()
@@ -242,7 +243,7 @@ func (c *chance) accept(p float64) func([]int) bool {
 		}
 		if still && !c.within {
 			// The readings alone cannot tell: to let it be takes a verdict's sureness.
-			return c.after(moves).Inside(c.target, c.radiusMM) >= math.Max(p, gauge.Sure)
+			return math.Min(c.after(moves).Inside(c.target, c.radiusMM), c.read.Inside(c.target, c.radiusMM)+1-gauge.Sure) >= math.Max(p, gauge.Sure)
 		}
 		g := c.after(moves)
 		x, y := g.MeanMM[0]-c.target[0], g.MeanMM[1]-c.target[1]
@@ -253,7 +254,15 @@ func (c *chance) accept(p float64) func([]int) bool {
 				return false
 			}
 		}
-		return g.Inside(c.target, c.radiusMM) >= p
+		if g.Inside(c.target, c.radiusMM) < p {
+			return false
+		}
+		// The readings by themselves must not speak against it either.
+		alone := g
+		for a := range 2 {
+			alone.MeanMM[a] += c.read.MeanMM[a] - c.v[a]
+		}
+		return !c.crossed || alone.Inside(c.target, c.radiusMM) >= p-nearSurest
 	}
 }
 

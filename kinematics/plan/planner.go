@@ -139,7 +139,8 @@ type chance struct {
 	n        int       // items
 	target   [2]float64
 	radiusMM float64
-	within   bool // the estimate's verdict
+	within   bool           // the estimate's verdict
+	read     gauge.Gaussian // the estimate's own gap
 }
 
 func newChance(l *response.Learnt, target [2]float64, radiusMM float64) *chance {
