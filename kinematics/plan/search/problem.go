@@ -94,6 +94,9 @@ const rowSlack = 1e-9
 // different length, a range without 0, a number that is not one) panics.
 func Least(p Problem, s Settings) Result {
 	p.check()
+	if s.MostNodes < 0 || !(s.MostEffort >= 0) {
+		panic(fmt.Sprintf("search: MostNodes %d, MostEffort %v, want 0 or more", s.MostNodes, s.MostEffort))
+	}
 	most := s.MostNodes
 	if most == 0 {
 		most = DefaultMostNodes

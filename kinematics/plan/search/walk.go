@@ -225,10 +225,11 @@ func (w *walk) visit(d int, spent float64) {
 // try moves the item at depth d by x steps and goes on to the next.
 func (w *walk) try(d int, x, spent float64) {
 	t := w.t
-	if t.nodes++; t.nodes > t.most {
+	if t.nodes >= t.most {
 		w.full = true
 		return
 	}
+	t.nodes++
 	t.best.try[t.m.place[w.item[d]]] = int(x)
 	if d+1 == len(w.item) {
 		if spent > w.after && spent <= w.upTo {

@@ -85,11 +85,10 @@ def problems():
     for i in range(4):
         yield problem(rng, f"six-far-{i:02}", 6, 2, push=90, disc=0.7, twist=(1.0, 3.0))
     for i in range(8):
-        # A finer target than single flats reach: whole numbers matter. Much
-        # finer, and glpsol takes more than half an hour over one.
-        yield problem(rng, f"four-fine-{i:02}", 4, 2, stuck=2, disc=0.4, twist=(0.8, 2.0))
+        # A far finer target than single flats reach: whole numbers matter.
+        yield problem(rng, f"four-fine-{i:02}", 4, 2, disc=0.15, twist=(0.5, 1.5))
     for i in range(6):
-        yield problem(rng, f"six-fine-{i:02}", 6, 2, stuck=4, disc=0.4, twist=(0.8, 2.0))
+        yield problem(rng, f"six-fine-{i:02}", 6, 2, stuck=1, disc=0.08, twist=(0.3, 1.0))
 
 
 def terms(numbers):
