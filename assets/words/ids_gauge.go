@@ -24,6 +24,8 @@ const (
 	TightenedSince ID = "tightened_since"
 	RunOutLine     ID = "run_out_line"   // Half, TIR, Opens
 	RunOutUntrue   ID = "run_out_untrue" // Half, TIR, Opens
+	RunOutOne      ID = "run_out_one"
+	NoGapGauged    ID = "no_gap_gauged"
 	NotTouching    ID = "not_touching"   // Least, Event
 	OddAlone       ID = "odd_alone"      // Place, Event, Off, Causes
 	OddOneOf       ID = "odd_one_of"     // Places, Causes
@@ -35,6 +37,7 @@ const (
 	NextLeaf       ID = "next_leaf"      // Leaf, Place
 	NextAgain      ID = "next_again"     // Place
 	NextAllAgain   ID = "next_all_again"
+	NextGaps       ID = "next_gaps"
 	NextTurn       ID = "next_turn"        // Shaft, Flange
 	NextNone       ID = "next_none"        //
 	ChanceUnder    ID = "chance_under"     //

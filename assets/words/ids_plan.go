@@ -21,6 +21,7 @@ const (
 	PlanDrawBack           ID = "plan_draw_back"
 	PlanStep               ID = "plan_step"
 	PlanStepNuts           ID = "plan_step_nuts"
+	PlanStepShims          ID = "plan_step_shims"
 	PlanStepLever          ID = "plan_step_lever"
 	PlanExpect             ID = "plan_expect"
 	PlanExpectAt           ID = "plan_expect_at"

@@ -8,7 +8,8 @@
 //	A, B    the gap that the engine's position gives, A cos t + B sin t at the
 //	        face's outer edge, with the shaft held as the job aims at: seated
 //	        where there is a pilot, else centred; mm
-//	y, z    the engine-side face's centre off the drawn shaft line; mm
+//	y, z    the engine-side face's centre off the drawn shaft line, the shaft
+//	        apart; mm
 //
 // for the whole visit, the run-out of either half, each a cosine that turns
 // with it; and for each seating the gap g0 at the faces' centre. A leaf at

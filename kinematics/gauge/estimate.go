@@ -175,6 +175,10 @@ func (r *Estimate) present(e *evidence, f *fit) {
 	r.ClockDeg = e.reachable()
 	for half, i := range [2]int{e.num.shaft(), e.num.flange()} {
 		r.RunOut[half] = RunOut{part(f, i), f.untrue[half], e.runOut[half].measured}
+		if r.RunOut[half].Measured {
+			// Told by a dial rather than by the evidence against what is let pass.
+			r.RunOut[half].Untrue = math.Hypot(r.RunOut[half].MeanMM[0], r.RunOut[half].MeanMM[1]) > letPassMM+dialMM
+		}
 	}
 	for _, rows := range e.places() {
 		if s := e.seatingOf(rows[0]); e.seatings[s].state == last {

@@ -52,64 +52,60 @@ func NewModel(h *hulls.Hull, afloat bool) (*Model, error) {
 	if !h.Coupling.HasPilot() {
 		m.aim = kinematics.Centred
 	}
-	drawn, err := m.solve(d, kinematics.State{Held: kinematics.Centred, Afloat: afloat})
-	if err != nil {
-		return nil, err
-	}
 	if m.aim == kinematics.Centred {
 		return m, nil
 	}
-	m.centredMM = m.shaftPart(drawn)
 	m.placeRooms(h)
 	return m, m.follow(d, afloat)
 }
 
-// follow moves the drawn engine bodily up and to port, and sees what the
-// seated shaft does.
+// follow moves the drawn engine bodily up and to port, and sees by how much the
+// seated gap then differs from the centred one, and what the seated shaft does.
+// The offset is the engine's with the shaft apart: seated, the shaft's weight
+// presses it down a little, which is in all that follows.
 func (m *Model) follow(d *kinematics.DriveLine, afloat bool) error {
-	var part, centre [4][2]float64
-	at := make([][4][2]float64, len(m.rooms))
-	rest := kinematics.State{Held: kinematics.Seated, Afloat: afloat}
-	r, err := m.solve(d, rest)
-	if err != nil {
-		return err
-	}
-	seated := m.shaftPart(r)
-	for i := range m.rooms {
-		m.rooms[i].atMM = front(d, m.rooms[i].xMM)
-	}
-	for i, by := range [4]float64{-probeMM, probeMM, -probeMM, probeMM} {
+	var apart, offset [5][2]float64 // at rest, then to starboard, to port, down, up
+	at := make([][5][2]float64, len(m.rooms))
+	for i, by := range [5]float64{0, -probeMM, probeMM, -probeMM, probeMM} {
 		all := make([]float64, len(m.hull.Mounts))
 		for j := range all {
 			all[j] = by
 		}
-		s := rest
-		if i < 2 {
+		s := kinematics.State{Held: kinematics.Centred, Afloat: afloat}
+		if i < 3 {
 			s.SlideMM = all
 		} else {
 			s.LiftMM = all
 		}
-		if r, err = m.solve(d, s); err != nil {
+		centred, err := m.solve(d, s)
+		if err != nil {
 			return err
 		}
-		part[i] = m.shaftPart(r)
-		centre[i] = [2]float64{r.TranslationMM[1], r.TranslationMM[2]}
+		s.Held = kinematics.Seated
+		seated, err := m.solve(d, s)
+		if err != nil {
+			return err
+		}
+		apart[i] = [2]float64{seated.Gap.CosMM - centred.Gap.CosMM, seated.Gap.SinMM - centred.Gap.SinMM}
+		offset[i] = [2]float64{centred.TranslationMM[1], centred.TranslationMM[2]}
 		for j := range m.rooms {
 			at[j][i] = front(d, m.rooms[j].xMM)
 		}
 	}
+	for j := range m.rooms {
+		m.rooms[j].atMM = at[j][0]
+	}
 	for k := range 2 { // y, then z
-		moved := centre[2*k+1][k] - centre[2*k][k]
+		less, more := 2*k+1, 2*k+2
+		moved := offset[more][k] - offset[less][k]
 		for c := range 2 {
-			m.swing[c][k] = (part[2*k+1][c] - part[2*k][c]) / moved
+			m.swing[c][k] = (apart[more][c] - apart[less][c]) / moved
 		}
 		for j := range m.rooms {
-			m.rooms[j].follows[k] = (at[j][2*k+1][k] - at[j][2*k][k]) / moved
+			m.rooms[j].follows[k] = (at[j][more][k] - at[j][less][k]) / moved
 		}
 	}
-	for c := range 2 {
-		m.centredMM[c] -= seated[c]
-	}
+	m.centredMM = [2]float64{-apart[0][0], -apart[0][1]}
 	return nil
 }
 
@@ -125,11 +121,6 @@ func (m *Model) placeRooms(h *hulls.Hull) {
 	for _, b := range h.Bearings {
 		add(b.Name, b.AtMM, b.LengthMM, b.DiametralClearanceMM/2, b.OffsetMM)
 	}
-}
-
-// shaftPart is the share of a gap that is not the engine's own tilt.
-func (m *Model) shaftPart(r *kinematics.Result) [2]float64 {
-	return [2]float64{r.Gap.CosMM - r.Parts.Tilt[0], r.Gap.SinMM - r.Parts.Tilt[1]}
 }
 
 func front(d *kinematics.DriveLine, xMM float64) [2]float64 {

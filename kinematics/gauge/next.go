@@ -30,6 +30,7 @@ type Asked string
 const (
 	TryLeaf     Asked = "try a leaf"
 	TakeItAgain Asked = "read again"
+	GaugeGaps   Asked = "gauge the gaps" // at any three places or more, well apart
 	TurnShaft   Asked = "turn and gauge again"
 )
 
@@ -45,6 +46,9 @@ func (m *Model) next(e *evidence, f *fit, r *Estimate, v *visit.Visit) *Next {
 			odd = r.Odd[0]
 		}
 		return &Next{What: TakeItAgain, ClockDeg: odd.ClockDeg, Again: &odd}
+	}
+	if r.GapCount == 0 {
+		return &Next{What: GaugeGaps, DoubtNow: 0.25}
 	}
 	doubt := r.Within * (1 - r.Within)
 	if r.Verdict == Within {

@@ -12,7 +12,8 @@ const (
 	openBeliefMM   = 1.0 // of g0 where the faces need not touch
 	// A face that runs out by 2 thou (TIR) is commonly let pass (common
 	// practice, no source): an amplitude of up to 1 thou, spread over two axes.
-	trueFaceMM   = 0.4 * thouMM
+	letPassMM    = 1.0 * thouMM
+	trueFaceMM   = 0.4 * letPassMM
 	untrueFaceMM = 4 * thouMM
 	// Pushed by hand until first touch, g0 is the amplitude within this (our
 	// own judgement: a film of oil, a first touch felt a little early).

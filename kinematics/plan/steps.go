@@ -100,6 +100,9 @@ func (j *job) chunks(moves []float64) [][]float64 {
 			most = math.Max(most, math.Abs(moves[i]))
 		}
 		parts := int(math.Ceil(most / mostFlats))
+		if j.loads.solid {
+			parts = min(parts, 1) // a foot's pack of shims is changed once
+		}
 		given := make([]float64, len(moves))
 		for part := 1; part <= parts; part++ {
 			c := make([]float64, len(moves))
@@ -164,14 +167,17 @@ func (j *job) step(out *Plan, chunk, sofar []float64) Step {
 	return s
 }
 
-// stop finds the gauged position at which the step changes the gap most, and
-// what there would mean that it has gone wrong.
+// stop finds the gauged position at which the step changes the touching gap
+// most, and what there would mean that it has gone wrong.
 func (j *job) stop(s *Step, chunk []float64) {
+	before := *s
 	change := j.chance.r.Change(chunk)
+	for a := range 2 {
+		before.After.MeanMM[a] -= change[a]
+	}
 	most := -1.0
 	for _, deg := range j.e.ClockDeg {
-		sin, cos := math.Sincos(deg * math.Pi / 180)
-		if c := math.Abs(change[0]*cos + change[1]*sin); c > most {
+		if c := math.Abs(s.GapAtMM(deg) - before.GapAtMM(deg)); c > most {
 			most, s.StopClockDeg = c, deg
 		}
 	}

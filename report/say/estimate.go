@@ -27,6 +27,10 @@ func Estimate(s words.Speaker, u Units, v *visit.Visit, e *gauge.Estimate) []str
 	case gauge.Moved:
 		add(words.NotSinceMove, nil)
 	default:
+		if e.GapCount == 0 {
+			add(words.NoGapGauged, nil)
+			break
+		}
 		if e.Flat {
 			lines = append(lines, Stands(s, u, e)...)
 		}
@@ -119,6 +123,12 @@ const runOutShown = 2
 
 func runOut(s words.Speaker, u Units, e *gauge.Estimate) []string {
 	var lines []string
+	for _, o := range e.Untold {
+		if o.What == gauge.WhichHalf {
+			both := [2]float64{e.RunOut[0].MeanMM[0] + e.RunOut[1].MeanMM[0], e.RunOut[0].MeanMM[1] + e.RunOut[1].MeanMM[1]}
+			return []string{s.Say(words.RunOutOne, words.Args{"TIR": u.LeafWithUnit(2 * math.Hypot(both[0], both[1]))})}
+		}
+	}
 	for half, name := range [2]words.ID{words.HalfShaft, words.HalfFlange} {
 		r := e.RunOut[half]
 		size := math.Hypot(r.MeanMM[0], r.MeanMM[1])
@@ -187,6 +197,8 @@ func Next(s words.Speaker, u Units, e *gauge.Estimate) []string {
 	case n == nil && e.Verdict == gauge.CannotTell:
 		lines = append(lines, s.Say(words.NextNone, nil))
 	case n == nil:
+	case n.What == gauge.GaugeGaps:
+		lines = append(lines, s.Say(words.NextGaps, nil))
 	case e.WhyNot == gauge.NotFlat:
 		lines = append(lines, s.Say(words.NextAllAgain, nil))
 	case n.What == gauge.TakeItAgain:

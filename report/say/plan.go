@@ -5,6 +5,7 @@ package say
 
 import (
 	"math"
+	"slices"
 	"strings"
 
 	"aligner/assets/words"
@@ -60,7 +61,11 @@ func Step(s words.Speaker, u Units, h *hulls.Hull, e *gauge.Estimate, p *plan.Pl
 	if step.OnLever != nil {
 		lines = append(lines, "   "+lever(s, u, step))
 	} else {
-		lines = append(lines, "   "+s.Say(words.PlanStepNuts, nil))
+		how := words.PlanStepNuts
+		if slices.ContainsFunc(h.Mounts, func(m hulls.Mount) bool { return m.Kind == hulls.Solid }) {
+			how = words.PlanStepShims
+		}
+		lines = append(lines, "   "+s.Say(how, nil))
 	}
 	var gaps []string
 	for _, deg := range e.ClockDeg {
