@@ -48,7 +48,7 @@ func ByLever(b *Boat, careful bool, r *rand.Rand, s Settings) (Job, error) {
 			y.job.ended(NoPlan, "the rule's move rounds to none, or ends of nuts and slides are reached")
 			return y.job, nil
 		}
-		if err := y.move(flats, slides, s.MoveMinutes(b.Nominal, flats, slides)); err != nil {
+		if err := y.move(flats, slides); err != nil {
 			return y.job, err
 		}
 	}

@@ -8,13 +8,29 @@ import (
 	"io"
 )
 
+// printCalibration holds probabilities told against what was true: of verdicts
+// given at a gauging, and of plans about the gap after their move.
 func (r *Result) printCalibration(w io.Writer) {
-	fmt.Fprintf(w, "\nevery verdict the tool gave: the probability of \"within\" it told, and the share that was\n")
-	fmt.Fprintf(w, "%15s %9s %12s %10s\n", "probability", "verdicts", "told, mean %", "were, %")
-	for _, b := range Calibration(r.Jobs[ToolUser], func(*Job) bool { return true }) {
-		n := float64(max(b.Verdicts, 1))
-		fmt.Fprintf(w, "%7.2f to %4.2f %9d %12.1f %10.1f\n", b.From, b.To, b.Verdicts, 100*b.SumP/n, 100*float64(b.True)/n)
+	var verdicts, plans []Given
+	for i := range r.Jobs[ToolUser] {
+		verdicts = append(verdicts, r.Jobs[ToolUser][i].Given...)
+		plans = append(plans, r.Jobs[ToolUser][i].Planned...)
 	}
+	given, planned := Calibration(verdicts), Calibration(plans)
+	fmt.Fprintf(w, "\nhow far the tool's doubt can be trusted: probability of \"within\" it told, and the share that was\n")
+	fmt.Fprintf(w, "%15s | %-30s | %-30s\n", "", "verdicts at a gauging", "plans, of the gap after")
+	fmt.Fprintf(w, "%15s | %8s %10s %10s | %8s %10s %10s\n", "probability", "told", "mean, %", "true, %", "told", "mean, %", "true, %")
+	for i, b := range given {
+		fmt.Fprintf(w, "%7.2f to %4.2f | %s | %s\n", b.From, b.To, b.cells(), planned[i].cells())
+	}
+}
+
+func (b *Bin) cells() string {
+	if b.Verdicts == 0 {
+		return fmt.Sprintf("%8d %10s %10s", 0, "-", "-")
+	}
+	n := float64(b.Verdicts)
+	return fmt.Sprintf("%8d %10.1f %10.1f", b.Verdicts, 100*b.SumP/n, 100*float64(b.True)/n)
 }
 
 // PrintFailures lists each boat that the tool did not have truly within after two

@@ -9,7 +9,6 @@ import (
 	"aligner/hulls/visit"
 	"aligner/kinematics/gauge"
 	"aligner/kinematics/plan"
-	"aligner/kinematics/response"
 )
 
 // thinking is the tool under test: packages gauge and plan.
@@ -57,21 +56,13 @@ func (t *thinking) Plan(v *visit.Visit, e Estimate) (Move, error) {
 	if err != nil {
 		return Move{}, err
 	}
-	if p.Status == plan.Nothing {
-		return Move{InLine: true}, nil
+	m := Move{NutFlats: p.NutFlats, SlideMM: p.SlideMM, P: p.Probability}
+	switch p.Status {
+	case plan.Found, plan.Unsure:
+	case plan.Nothing:
+		m.InLine = true
+	default:
+		m.None, m.Why = true, string(p.Status)
 	}
-	if p.Status != plan.Found && p.Status != plan.Unsure {
-		return Move{None: true, Why: string(p.Status)}, nil
-	}
-	return Move{NutFlats: p.NutFlats, SlideMM: p.SlideMM}, nil
-}
-
-// MoveMinutes prices a move by the planner's own list, for whoever made it.
-func MoveMinutes(h *hulls.Hull, nutFlats []int, slideMM []float64) float64 {
-	items := response.Items(h)
-	nuts, slides := map[string]float64{}, map[string]float64{}
-	for i, m := range h.Mounts {
-		nuts[m.Name], slides[m.Name] = float64(nutFlats[i]), slideMM[i]
-	}
-	return plan.DefaultEffort.Minutes(h, items, response.MovesOf(h, items, nuts, slides))
+	return m, nil
 }

@@ -35,11 +35,12 @@ type Job struct {
 	OutOfReach                       int // times a leaf was asked for where none goes
 	Minutes                          float64
 	Given                            []Given
+	Planned                          []Given // by move: what the plan promised
 }
 
-// Given is one verdict the tool gave, and what was true then.
+// Given is a probability of "within" the tool told, and what was true.
 type Given struct {
-	Moves    int // made before it
+	Moves    int // made by then
 	Verdict  string
 	P        float64 // that the gap is within the rule
 	TrueThou float64

@@ -6,8 +6,6 @@ package rounds
 import (
 	"fmt"
 	"math/rand/v2"
-
-	"aligner/hulls"
 )
 
 // Settings of the mechanics' patience and pace.
@@ -15,8 +13,6 @@ type Settings struct {
 	MostMoves      int // the tool's; default 4
 	MostLeverMoves int // default 10
 	MostFurther    int // leaves and gaugings more, in one state, while the tool cannot tell; default 12
-	// MoveMinutes is what a move takes; default the planner's own list.
-	MoveMinutes func(h *hulls.Hull, nutFlats []int, slideMM []float64) float64
 }
 
 func (s Settings) filled() Settings {
@@ -28,9 +24,6 @@ func (s Settings) filled() Settings {
 	}
 	if s.MostFurther == 0 {
 		s.MostFurther = 12
-	}
-	if s.MoveMinutes == nil {
-		s.MoveMinutes = MoveMinutes
 	}
 	return s
 }
@@ -70,16 +63,18 @@ func ByTool(b *Boat, tool Tool, r *rand.Rand, s Settings) (Job, error) {
 			return y.job, fmt.Errorf("boat %d, plan: %w", b.Number, err)
 		}
 		if m.InLine {
-			y.job.ended(InLine, "")
+			y.job.Given = append(y.job.Given, Given{y.job.Moves, "moves say within", m.P, y.job.LastTrue()})
+			y.job.ended(InLine, "by readings and moves together")
 			return y.job, nil
 		}
 		if m.None {
 			y.job.ended(NoPlan, m.Why)
 			return y.job, nil
 		}
-		if err := y.move(m.NutFlats, m.SlideMM, s.MoveMinutes(b.Nominal, m.NutFlats, m.SlideMM)); err != nil {
+		if err := y.move(m.NutFlats, m.SlideMM); err != nil {
 			return y.job, err
 		}
+		y.job.Planned = append(y.job.Planned, Given{y.job.Moves, "planned", m.P, y.job.LastTrue()})
 	}
 }
 

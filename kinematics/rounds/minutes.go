@@ -1,13 +1,32 @@
 package rounds
 
-// This file says what the mechanic's time is counted as: common practice, no
-// source.
+// This file says what the mechanic's time is counted as. The planner's own price
+// list holds for everybody, so that minutes saved are not minutes priced
+// otherwise; what it has no price for is our own judgement.
 
-// Minutes of the work at the coupling. A move's come from Settings.MoveMinutes.
-const (
-	setUpMin   = 5   // shaft seated anew, faces wiped, pushed until they touch
-	readingMin = 1   // leaves tried upward at one place until one stops
-	trialMin   = 0.5 // one leaf tried at one place
-	turnMin    = 2   // shaft and flange turned together, as far as it may be
-	cleanMin   = 2   // one place wiped and filed
+import (
+	"aligner/hulls"
+	"aligner/kinematics/plan"
+	"aligner/kinematics/response"
 )
+
+// Minutes of the work at the coupling.
+var (
+	setUpMin   = plan.DefaultEffort.Gauging     // shaft seated anew, faces wiped, pushed until they touch
+	readingMin = plan.DefaultEffort.Reading     // leaves tried upward at one place until one stops
+	trialMin   = plan.DefaultEffort.Reading / 2 // one leaf tried at one place
+	turnMin    = plan.DefaultEffort.TurnOver    // shaft and flange turned together
+)
+
+// cleanMin is one place wiped and filed.
+const cleanMin = 2
+
+// moveMinutes prices a move, whoever made it.
+func moveMinutes(h *hulls.Hull, nutFlats []int, slideMM []float64) float64 {
+	items := response.Items(h)
+	nuts, slides := map[string]float64{}, map[string]float64{}
+	for i, m := range h.Mounts {
+		nuts[m.Name], slides[m.Name] = float64(nutFlats[i]), slideMM[i]
+	}
+	return plan.DefaultEffort.Minutes(h, items, response.MovesOf(h, items, nuts, slides))
+}

@@ -66,7 +66,7 @@ func TestWhatAJobCounts(t *testing.T) {
 	}
 	near(t, "wrong", all.WrongPercent(), 50, 1e-12)
 	near(t, "minutes", all.Each(all.Minutes), 50, 1e-12)
-	bins := Calibration(jobs, func(*Job) bool { return true })
+	bins := Calibration(append(jobs[0].Given, jobs[1].Given...))
 	for i, want := range []int{1, 0, 0, 1, 0, 0, 1, 1} {
 		if bins[i].Verdicts != want {
 			t.Errorf("%g to %g: %d verdicts, want %d", bins[i].From, bins[i].To, bins[i].Verdicts, want)
@@ -121,5 +121,30 @@ func TestTheLeverRuleKeepsInRange(t *testing.T) {
 	y.keepInRange(flats, slides)
 	if flats[0] != 0 || flats[1] != -21 || slides[2] != -6 {
 		t.Errorf("flats %v slides %v", flats, slides)
+	}
+}
+
+// The tool itself, on few boats: bounds loose enough for their number. The
+// figures that count come from many more (make rounds).
+func TestTheToolLinesBoatsUp(t *testing.T) {
+	r, err := Run(Problem{Seed: 1, Boats: 40, Hulls: builtIn(t), Tool: NewTool})
+	if err != nil {
+		t.Fatal(err)
+	}
+	all := func(*Job) bool { return true }
+	tool, careful, plain := Count(r.Jobs[ToolUser], all), Count(r.Jobs[Careful], all), Count(r.Jobs[Plain], all)
+	for moves, least := range []float64{0, 80, 92, 95} {
+		if got := tool.Percent(tool.WithinAfter[moves]); got < least {
+			t.Errorf("%.1f %% within after %d moves, at least %g wanted", got, moves, least)
+		}
+	}
+	if tool.WithinAfter[0] > 0 {
+		t.Errorf("%d boats within before anything was moved", tool.WithinAfter[0])
+	}
+	if tool.WronglyWithin > 2 || tool.Ends[Failed] > 0 {
+		t.Errorf("%d wrongly within, ends %v", tool.WronglyWithin, tool.Ends)
+	}
+	if tool.Minutes >= min(careful.Minutes, plain.Minutes) {
+		t.Errorf("%.0f minutes, by the lever rule %.0f and %.0f", tool.Minutes, careful.Minutes, plain.Minutes)
 	}
 }

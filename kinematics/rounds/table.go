@@ -96,7 +96,9 @@ func (r *Result) printEnds(w io.Writer) {
 		fmt.Fprintf(w, "  %-20s %s\n", m, strings.Join(parts, ", "))
 		why := map[string]int{}
 		for i := range r.Jobs[m] {
-			if j := &r.Jobs[m][i]; j.End != InLine && j.Why != "" {
+			if j := &r.Jobs[m][i]; j.End == InLine && j.Why != "" {
+				why[string(j.End)+", "+j.Why]++
+			} else if j.Why != "" {
 				why[j.Hull+": "+string(j.End)+": "+j.Why]++
 			}
 		}

@@ -81,9 +81,9 @@ type Bin struct {
 	True     int // how many were within the rule
 }
 
-// Calibration sorts every verdict given into bins. A tool that tells the truth
+// Calibration sorts probabilities told into bins. A tool that tells the truth
 // about its doubt is right in a share SumP / Verdicts of each.
-func Calibration(jobs []Job, of func(*Job) bool) []Bin {
+func Calibration(told []Given) []Bin {
 	bins := make([]Bin, len(binEnds))
 	for i, end := range binEnds {
 		bins[i].To = end
@@ -91,20 +91,15 @@ func Calibration(jobs []Job, of func(*Job) bool) []Bin {
 			bins[i].From = binEnds[i-1]
 		}
 	}
-	for i := range jobs {
-		if !of(&jobs[i]) {
-			continue
+	for _, g := range told {
+		k := 0
+		for k < len(bins)-1 && g.P >= bins[k].To {
+			k++
 		}
-		for _, g := range jobs[i].Given {
-			k := 0
-			for k < len(bins)-1 && g.P >= bins[k].To {
-				k++
-			}
-			bins[k].Verdicts++
-			bins[k].SumP += g.P
-			if g.TrueThou <= limitThou {
-				bins[k].True++
-			}
+		bins[k].Verdicts++
+		bins[k].SumP += g.P
+		if g.TrueThou <= limitThou {
+			bins[k].True++
 		}
 	}
 	return bins

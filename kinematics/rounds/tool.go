@@ -49,6 +49,7 @@ type Move struct {
 	None     bool // no move will do
 	InLine   bool // none is needed: readings and moves together say within
 	Why      string
+	P        float64   // that the gap is within the rule after it
 	NutFlats []int     // by mount; shims of solid feet
 	SlideMM  []float64 // by mount
 }

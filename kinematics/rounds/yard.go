@@ -145,7 +145,7 @@ func (y *yard) reaches(clockDeg float64) bool {
 }
 
 // move turns nuts and shifts slides by mount, and notes it.
-func (y *yard) move(nutFlats []int, slideMM []float64, minutes float64) error {
+func (y *yard) move(nutFlats []int, slideMM []float64) error {
 	m := visit.Move{NutFlats: map[string]float64{}, SlideMM: map[string]float64{}}
 	for i := range y.boat.True.Mounts {
 		mount := &y.boat.True.Mounts[i]
@@ -162,6 +162,6 @@ func (y *yard) move(nutFlats []int, slideMM []float64, minutes float64) error {
 	}
 	y.visit.Events = append(y.visit.Events, visit.Event{Move: &m})
 	y.job.Moves++
-	y.job.Minutes += minutes
+	y.job.Minutes += moveMinutes(y.boat.Nominal, nutFlats, slideMM)
 	return y.judge()
 }
