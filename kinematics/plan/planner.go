@@ -213,3 +213,10 @@ func (c *chance) surest(free []bool) []float64 {
 	}
 	return moves
 }
+
+// AsFound is where the engine is taken to stand, as lifts and slides by mount
+// from drawn: what makes the gap that the estimate tells.
+func (p *Planner) AsFound(v *visit.Visit, e *gauge.Estimate) (liftMM, slideMM []float64, err error) {
+	s, err := p.found(p.done(v), e.Gap.MeanMM)
+	return s.liftMM, s.slideMM, err
+}

@@ -57,6 +57,28 @@ func Estimate(s words.Speaker, u Units, v *visit.Visit, e *gauge.Estimate) []str
 	return lines
 }
 
+// Brief is what a mechanic needs between two readings: how it stands, the
+// verdict, what does not fit, what next.
+func Brief(s words.Speaker, u Units, v *visit.Visit, e *gauge.Estimate) []string {
+	switch {
+	case e.Status == gauge.Nothing:
+		return []string{s.Say(words.NothingGauged, nil)}
+	case e.Status == gauge.Moved:
+		return []string{s.Say(words.NotSinceMove, nil)}
+	case e.GapCount == 0:
+		return append([]string{s.Say(words.NoGapGauged, nil)}, Next(s, u, e)...)
+	}
+	var lines []string
+	if e.Flat {
+		lines = Stands(s, u, e)
+	}
+	verdicts := Verdict(s, u, v, e)
+	lines = append(lines, verdicts[len(verdicts)-1])
+	lines = append(lines, runOut(s, u, e)...)
+	lines = append(lines, Odd(s, u, e)...)
+	return append(lines, Next(s, u, e)...)
+}
+
 // Stands is the gap that the engine's position gives.
 func Stands(s words.Speaker, u Units, e *gauge.Estimate) []string {
 	size := 2 * math.Hypot(e.Gap.MeanMM[0], e.Gap.MeanMM[1])

@@ -48,6 +48,8 @@ func (c *closeUp) show(r *kinematics.Result, diameterMM float64, u say.Units, s 
 	c.what = faces.Faces{
 		State:      faces.Open,
 		Now:        faces.Gap{G0MM: r.Gap.G0MM, CosMM: r.Gap.CosMM, SinMM: r.Gap.SinMM},
+		AsGauged:   c.what.AsGauged,
+		Planned:    c.what.Planned,
 		DiameterMM: diameterMM,
 	}
 	if !r.Gap.Known { // hanging, or no answer: never shown as a number

@@ -5,6 +5,7 @@ package window
 
 import (
 	"math"
+	"slices"
 
 	"fyne.io/fyne/v2"
 
@@ -123,6 +124,8 @@ func (w *Window) typedRune(r rune) {
 		w.change(func(s *Settings) { s.Exaggeration = min(s.Exaggeration*1.5, MostExaggeration) })
 	case r == '-':
 		w.change(func(s *Settings) { s.Exaggeration = max(s.Exaggeration/1.5, LeastExaggeration) })
+	case slices.Contains(stageKeys[:], r):
+		w.enter(stage(slices.Index(stageKeys[:], r)))
 	default:
 		w.lookByKey(r)
 	}

@@ -49,9 +49,18 @@ func stateOf(d *visit.Document) kinematics.State {
 	return s
 }
 
+// from counts a state from an engine as found instead of as drawn; nil: drawn.
+func from(s kinematics.State, liftMM, slideMM []float64) kinematics.State {
+	for i, mm := range liftMM {
+		s.LiftMM[i] += mm
+		s.SlideMM[i] += slideMM[i]
+	}
+	return s
+}
+
 // work fills s from a document, using its memory again.
-func (b *boat) work(d *visit.Document, s *shown) {
-	s.state = stateOf(d)
+func (b *boat) work(d *visit.Document, liftMM, slideMM []float64, s *shown) {
+	s.state = from(stateOf(d), liftMM, slideMM)
 	s.err = b.line.Solve(&s.state, &s.result)
 	if s.err == nil {
 		b.model.Read(b.line, &s.state, &s.result, &s.move)
@@ -60,7 +69,7 @@ func (b *boat) work(d *visit.Document, s *shown) {
 
 // workBefore is work for the state a change is told from; the picture is not
 // asked for it.
-func (b *boat) workBefore(d *visit.Document, s *shown) {
-	s.state = stateOf(d)
+func (b *boat) workBefore(d *visit.Document, liftMM, slideMM []float64, s *shown) {
+	s.state = from(stateOf(d), liftMM, slideMM)
 	s.err = b.line.Solve(&s.state, &s.result)
 }

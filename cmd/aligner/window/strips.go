@@ -20,6 +20,7 @@ import (
 type topStrip struct {
 	box    *fyne.Container
 	boats  *widget.Select
+	visits *widget.Select
 	afloat *widget.Check
 	lever  *widget.Check
 	undo   *widget.Button
@@ -50,7 +51,13 @@ func newTopStrip(w *Window) *topStrip {
 	back := widget.NewButton(s.Say(words.BackToDrawn, nil), func() { w.do(&visit.BackToDrawn{}) })
 	night := widget.NewButton(s.Say(words.LightDark, nil), func() { w.change(func(s *Settings) { s.Dark = !s.Dark }) })
 	text := widget.NewButton(s.Say(words.LargerText, nil), func() { w.change(larger) })
-	t.box = container.NewBorder(nil, nil, container.NewHBox(t.boats, t.afloat, t.lever), container.NewHBox(night, text, back, t.undo, t.redo))
+	t.visits = widget.NewSelect(assets.VisitNames(), func(name string) {
+		if !t.quiet {
+			w.openVisit(name)
+		}
+	})
+	t.visits.PlaceHolder = s.Say(words.VisitChoose, nil)
+	t.box = container.NewBorder(nil, nil, container.NewHBox(t.boats, t.visits, t.afloat, t.lever), container.NewHBox(night, text, back, t.undo, t.redo))
 	return t
 }
 

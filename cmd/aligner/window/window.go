@@ -10,6 +10,7 @@ import (
 	"fyne.io/fyne/v2/container"
 	"fyne.io/fyne/v2/widget"
 
+	"aligner/assets"
 	"aligner/assets/words"
 	"aligner/hulls"
 	"aligner/hulls/visit"
@@ -31,15 +32,21 @@ type Window struct {
 	before  shown
 	preview visit.Edit // of the drag in progress
 
-	picture  *picture
-	faces    *closeUp
-	sentence *widget.Label
-	top      *topStrip
-	sheet    *sheet
-	bottom   *bottomStrip
-	frames   frames
-	taken    float64 // the dragged value when it was taken, in mm
-	chosen   int     // mount the keys act on
+	picture    *picture
+	faces      *closeUp
+	sentence   *widget.Label
+	top        *topStrip
+	sheet      *sheet
+	gauging    *gaugeSheet
+	moving     *moveSheet
+	mind       thinking
+	stage      stage
+	sheets     [stages]fyne.CanvasObject
+	stageStrip *stageStrip
+	bottom     *bottomStrip
+	frames     frames
+	taken      float64 // the dragged value when it was taken, in mm
+	chosen     int     // mount the keys act on
 
 	stopShade func()
 	drawn     bool // once, so that shadows may follow
@@ -57,13 +64,21 @@ func New(win fyne.Window, prefs fyne.Preferences, name string, h hulls.Hull,
 	w := &Window{win: win, prefs: prefs, settings: Load(prefs), speaker: words.In("en"), open: open,
 		history: visit.NewHistory(visit.New(name, h)), boat: b}
 	w.frames.update = w.update
+	w.mind.aside = inBackground
 	w.picture, w.faces, w.sentence = newPicture(w), newCloseUp(), widget.NewLabel("")
 	w.sentence.Wrapping = fyne.TextWrapWord
 	w.top, w.bottom = newTopStrip(w), newBottomStrip(w)
-	w.sheet = newSheet(w)
+	w.sheet, w.gauging, w.moving, w.stageStrip = newSheet(w), newGaugeSheet(w), newMoveSheet(w), newStageStrip(w)
 	w.useSettings()
 	w.useBoat()
-	column := container.New(stack{}, w.faces, container.NewBorder(w.sentence, nil, nil, nil, container.NewVScroll(w.sheet.box)))
+	for i, box := range [stages]fyne.CanvasObject{w.sheet.box, w.gauging.box, w.moving.box} {
+		w.sheets[i] = container.NewVScroll(box)
+		if stage(i) != stageTry {
+			w.sheets[i].Hide()
+		}
+	}
+	w.stageStrip.show(stageTry)
+	column := container.New(stack{}, w.faces, container.NewBorder(container.NewVBox(w.stageStrip.box, w.sentence), nil, nil, nil, container.NewStack(w.sheets[:]...)))
 	win.SetContent(container.NewBorder(w.top.box, w.bottom.box, nil, nil, container.New(columns{}, w.picture, column)))
 	win.SetCloseIntercept(w.close)
 	w.shortcuts()
@@ -101,6 +116,7 @@ func (w *Window) do(e visit.Edit) {
 		return
 	}
 	w.followHull()
+	w.rethink()
 	w.update()
 }
 
@@ -115,6 +131,7 @@ func (w *Window) travel(e visit.Edit, id words.ID) {
 		return
 	}
 	w.followHull()
+	w.rethink()
 	w.update()
 	w.sentence.SetText(w.speaker.Say(id, words.Args{"What": w.describe(e)}))
 }
@@ -175,7 +192,7 @@ func (w *Window) useBoat() {
 // update works everything out afresh and shows it.
 func (w *Window) update() {
 	d := w.document()
-	w.boat.work(&d, &w.now)
+	w.boat.work(&d, w.mind.liftMM, w.mind.slideMM, &w.now)
 	w.picture.state.Now = nil
 	if w.now.err == nil {
 		w.picture.state.Now = &w.now.move
@@ -185,6 +202,7 @@ func (w *Window) update() {
 	if w.now.err == nil {
 		w.picture.state.Touches = Touches(w.speaker, w.units(), &d.Hull, &w.now.result)
 	}
+	w.layOver(&d)
 	w.exaggerate(&d)
 	w.picture.Refresh()
 	w.faces.show(&w.now.result, d.Hull.Coupling.OuterDiameterMM, w.units(), &w.settings)
@@ -193,6 +211,12 @@ func (w *Window) update() {
 	w.top.show(&d)
 	w.sheet.show(&d)
 	w.bottom.show(&d)
+	switch w.stage {
+	case stageGauge:
+		w.gauging.show(&d)
+	case stageMove:
+		w.moving.show(&d)
+	}
 }
 
 // tellTitle writes boat and spread into the window's title, to be read when it
@@ -228,11 +252,14 @@ func (w *Window) effect(d *visit.Document) string {
 	if w.preview != nil {
 		was, edit = w.history.Now(), w.preview
 	}
+	if w.stage != stageTry && edit != nil && w.preview == nil && reflect.DeepEqual(was.Trial, d.Trial) {
+		return w.describe(edit)
+	}
 	if edit == nil || was.Hull.Name != d.Hull.Name || !w.now.result.Gap.Known || was.Trial.Held != d.Trial.Held ||
 		d.Trial.Held == "bolted" {
 		return w.speaker.Say(words.HowToBegin, nil)
 	}
-	w.boat.workBefore(&was, &w.before)
+	w.boat.workBefore(&was, w.mind.liftMM, w.mind.slideMM, &w.before)
 	move := w.moved(&was, d)
 	if move == "" { // not a nut or a slide
 		move = w.describe(edit)
@@ -266,6 +293,24 @@ func (w *Window) openBoat(name string) {
 		return
 	}
 	w.do(&visit.OpenHull{HullName: name, Hull: data})
+}
+
+// openVisit shows a built-in visit, by its name, at the stage it is in.
+func (w *Window) openVisit(name string) {
+	data, ok := assets.Visit(name)
+	if !ok {
+		return
+	}
+	d, report := visit.Open(data, name, func(name string) (hulls.Hull, error) {
+		_, h, err := w.open(name)
+		return h, err
+	})
+	if err := report.Err(); err != nil {
+		w.sentence.SetText(err.Error())
+		return
+	}
+	w.do(&visit.OpenVisit{Visit: d.Visit, HullName: d.HullName, Hull: hulls.Encode(d.Hull)})
+	w.enter(stageGauge)
 }
 
 // close keeps the settings.
