@@ -252,6 +252,9 @@ func (w *Window) effect(d *visit.Document) string {
 	if w.preview != nil {
 		was, edit = w.history.Now(), w.preview
 	}
+	if _, opened := edit.(*visit.OpenVisit); opened {
+		return w.describe(edit)
+	}
 	if w.stage != stageTry && edit != nil && w.preview == nil && reflect.DeepEqual(was.Trial, d.Trial) {
 		return w.describe(edit)
 	}
