@@ -119,7 +119,9 @@ const (
 	nearSurest = 0.05
 	// nodesBelow bounds the searches there, whose answer is a makeshift anyway.
 	nodesBelow = 300_000
-	halvings   = 5
+	// nodesWanted bounds the search for the wanted probability, to about a second.
+	nodesWanted = 2_000_000
+	halvings    = 5
 )
 
 // search finds the cheapest move of the wanted probability, or where there is
@@ -134,7 +136,11 @@ func (j *job) search(out *Plan, items []search.Item, rows []search.Row) (search.
 		return r
 	}
 	if top >= out.Wanted {
-		if r := at(out.Wanted, j.s.MostNodes); r.Move != nil {
+		nodes := j.s.MostNodes
+		if nodes == 0 {
+			nodes = nodesWanted
+		}
+		if r := at(out.Wanted, nodes); r.Move != nil {
 			return r, out.Wanted
 		}
 	}

@@ -12,7 +12,7 @@ import (
 type Settings struct {
 	Wanted float64 // probability to keep the rule after the move; 0: 0.9
 	Effort *Effort // nil: DefaultEffort
-	// MostNodes bounds each search; 0: the search's own default.
+	// MostNodes bounds the search for the wanted probability; 0: about a second.
 	MostNodes int
 }
 
