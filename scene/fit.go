@@ -72,7 +72,6 @@ func (m *Model) ViewNames() []string {
 
 // focus is what a view has to show, and the direction it looks from.
 func (m *Model) focus(name string) ([]mgl64.Vec3, View) {
-	d := m.dims
 	for i := range sides {
 		if sides[i].name == name {
 			return m.whole(), sides[i].view
@@ -87,11 +86,7 @@ func (m *Model) focus(name string) ([]mgl64.Vec3, View) {
 		}
 		return m.corners(keep), View{YawRad: 58 * degree, PitchRad: 20 * degree}
 	case ViewCoupling:
-		r := d.faceRadius
-		engine := m.posed.engineOrRest().Apply(mgl64.Vec3{})
-		shaft := m.posed.halfOrRest().Apply(mgl64.Vec3{})
-		return append(box(engine, 1.1*r), box(shaft.Sub(mgl64.Vec3{0.6 * r}), 1.2*r)...),
-			View{YawRad: 74 * degree, PitchRad: 16 * degree}
+		return m.couplingFocus(), View{YawRad: 74 * degree, PitchRad: 16 * degree}
 	case ViewStrut:
 		aft := -1
 		for i := range m.hull.Bearings {
@@ -121,6 +116,21 @@ func (m *Model) whole() []mgl64.Vec3 {
 	return append(m.corners(func(p *piece) bool { return p.when == always }), m.marks.compass[:]...)
 }
 
+// couplingFocus is round both halves, from a little before the engine side to
+// behind the shaft half's hub.
+func (m *Model) couplingFocus() []mgl64.Vec3 {
+	r := m.dims.faceRadius
+	engine, shaft := m.posed.engineOrRest(), m.posed.halfOrRest()
+	var out []mgl64.Vec3
+	for i := range 12 {
+		sin, cos := math.Sincos(float64(i) * 30 * degree)
+		round := func(x, wide float64) mgl64.Vec3 { return mgl64.Vec3{x, wide * r * sin, wide * r * cos} }
+		out = append(out, engine.Apply(round(0.9*r, 1.15)), engine.Apply(round(0, 1.15)),
+			shaft.Apply(round(0, 1.15)), shaft.Apply(round(-m.hull.Coupling.ShaftHalfLengthMM-0.8*r, 0.8)))
+	}
+	return out
+}
+
 func (m *Model) bearingFocus(i int) ([]mgl64.Vec3, View) {
 	b := &m.hull.Bearings[i]
 	n := m.posed.exaggeration()
@@ -128,7 +138,7 @@ func (m *Model) bearingFocus(i int) ([]mgl64.Vec3, View) {
 	c := mgl64.Vec3{b.AtMM, n * b.OffsetMM[0], n * b.OffsetMM[1]}
 	half := b.LengthMM/2 + m.hull.Shaft.DiameterMM
 	points := append(box(c.Add(mgl64.Vec3{half}), r), box(c.Sub(mgl64.Vec3{half}), r)...)
-	return points, View{YawRad: 52 * degree, PitchRad: 14 * degree}
+	return points, View{YawRad: 98 * degree, PitchRad: 12 * degree}
 }
 
 func (m *Model) mountFocus(i int) ([]mgl64.Vec3, View) {

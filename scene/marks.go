@@ -81,9 +81,6 @@ func (m *Model) mark(s *State, v *Movement, n float64, o *render.Overlay) {
 		o.Lines = append(o.Lines, render.Line{Points: m.marks.trueLine, Width: 1.4, Dash: 9, Gap: 6, Colour: c.line, Behind: render.HideBehind})
 	}
 	m.markGauged(s, n, c.gauged, o)
-	if s.Show&ShowDirections != 0 {
-		m.markDirections(s, c, o)
-	}
 	if s.Show&ShowHandles != 0 {
 		m.markHandles(s, c, o)
 	}
@@ -92,6 +89,10 @@ func (m *Model) mark(s *State, v *Movement, n float64, o *render.Overlay) {
 	}
 	if s.Show&ShowTouches != 0 {
 		m.markTouches(s, v, n, c, o)
+	}
+	// Directions give way to all other words.
+	if s.Show&ShowDirections != 0 {
+		m.markDirections(s, c, o)
 	}
 }
 
@@ -102,7 +103,7 @@ func (m *Model) markDirections(s *State, c *ink, o *render.Overlay) {
 	}
 	for i, text := range [...]string{w.Port, w.Starboard, w.Fore, w.Aft} {
 		o.Labels = append(o.Labels, render.Label{At: m.marks.compass[i], Text: text, Font: s.Font,
-			Pivot: [2]float32{0.5, 0.5}, Colour: c.soft, Plate: c.faint, Behind: render.FaintBehind})
+			Pivot: [2]float32{0.5, 0.5}, Colour: c.soft, Plate: c.faint, Behind: render.FaintBehind, Keep: true, Yield: true})
 	}
 }
 
@@ -142,10 +143,16 @@ func (m *Model) markNames(s *State, c *ink, o *render.Overlay) {
 		if crowded && (s.Active == 0 || s.Active.Mount() != i) {
 			continue
 		}
-		h := m.posed.handles[2*i]
-		_, top := h.DragArrow()
-		o.Labels = append(o.Labels, render.Label{At: top, Text: m.hull.Mounts[i].Name, Font: s.Font,
-			Offset: [2]float32{0, -6}, Pivot: [2]float32{0.5, 1}, Colour: c.text, Plate: c.plate, Behind: m.behind(s)})
+		l := render.Label{Text: m.hull.Mounts[i].Name, Font: s.Font, Pivot: [2]float32{0.5, 1},
+			Colour: c.text, Plate: c.plate, Behind: m.behind(s), Yield: true}
+		if s.Show&ShowHandles != 0 {
+			_, l.At = m.posed.handles[2*i].DragArrow()
+			l.Offset = [2]float32{0, -6}
+		} else { // a line leads to the stud
+			l.At, l.Leader = m.posed.engine.Apply(m.dims.mounts[i].gripS), c.soft
+			l.Offset = [2]float32{0, -26}
+		}
+		o.Labels = append(o.Labels, l)
 	}
 }
 
@@ -158,7 +165,7 @@ func (m *Model) markTouches(s *State, v *Movement, n float64, c *ink, o *render.
 		}
 		o.Dots = append(o.Dots, render.Dot{At: at, Radius: 7, Ring: c.touch, Width: 2.5})
 		o.Labels = append(o.Labels, render.Label{At: at, Text: t.Text, Font: s.Font, Offset: [2]float32{18, 34},
-			Colour: c.text, Plate: c.plate, Leader: c.touch, Keep: true})
+			Colour: c.text, Plate: c.plate, Leader: c.touch, Keep: true, Yield: true})
 	}
 }
 

@@ -158,6 +158,8 @@ func (m *Model) surroundings(s *State, out *render.Scene) {
 	if s.Dark {
 		out.Background, out.Outline = render.NightBackground, render.NightOutline
 	}
+	// Lines round what is planned, and round the log where it is glass.
+	out.Outline.Ghost = 0.7
 	out.Camera = s.View.Camera(m.dims.up, m.dims.ahead)
 }
 

@@ -25,6 +25,10 @@ func (p *painter) label(l *Label) {
 	if l.Keep && inside {
 		box.moveInto(float32(r.view.width), float32(r.view.height))
 	}
+	if l.Yield && inside {
+		box = p.aside(box)
+	}
+	p.plates = append(p.plates, box)
 	if !(box.x1 > 0 && box.y1 > 0 && box.x0 < float32(r.view.width) && box.y0 < float32(r.view.height)) {
 		return
 	}
@@ -68,6 +72,48 @@ func (b *plateBox) moveInto(width, height float32) {
 	dx := max(min(0, width-b.x1), -b.x0)
 	dy := max(min(0, height-b.y1), -b.y0)
 	b.x0, b.x1, b.y0, b.y1 = b.x0+dx, b.x1+dx, b.y0+dy, b.y1+dy
+}
+
+// asides are the ways a plate may go, in its own widths and heights: the nearest
+// first, over and under before beside.
+var asides = [...][2]float32{
+	{0, -1}, {0, 1}, {-1, 0}, {1, 0}, {-0.6, -1}, {0.6, -1}, {-0.6, 1}, {0.6, 1},
+	{0, -2}, {0, 2}, {-1, -1}, {1, -1}, {-1, 1}, {1, 1}, {0, -3}, {0, 3},
+}
+
+// aside is the nearest place for a plate on which no other lies, within the
+// picture.
+func (p *painter) aside(b plateBox) plateBox {
+	if p.free(b) {
+		return b
+	}
+	const between = 2
+	wide, high := b.x1-b.x0+between, b.y1-b.y0+between
+	for _, a := range asides {
+		c := b
+		c.x0, c.x1, c.y0, c.y1 = b.x0+a[0]*wide, b.x1+a[0]*wide, b.y0+a[1]*high, b.y1+a[1]*high
+		c = c.onPixels()
+		if c.x0 >= 0 && c.y0 >= 0 && c.x1 <= float32(p.r.view.width) && c.y1 <= float32(p.r.view.height) && p.free(c) {
+			return c
+		}
+	}
+	return b
+}
+
+// onPixels puts a plate's corner back onto whole pixels.
+func (b plateBox) onPixels() plateBox {
+	x, y := float32(math.Round(float64(b.x0))), float32(math.Round(float64(b.y0)))
+	return plateBox{x, y, x + b.x1 - b.x0, y + b.y1 - b.y0, b.pad}
+}
+
+// free reports whether no earlier plate lies where this one would.
+func (p *painter) free(b plateBox) bool {
+	for _, o := range p.plates {
+		if b.x0 < o.x1 && o.x0 < b.x1 && b.y0 < o.y1 && o.y0 < b.y1 {
+			return false
+		}
+	}
+	return true
 }
 
 // plate covers a rectangle with rounded corners.

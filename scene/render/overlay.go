@@ -88,6 +88,9 @@ type Label struct {
 	// Keep moves the plate into the picture if it would reach outside, as long
 	// as the anchor is inside.
 	Keep bool
+	// Yield moves the plate aside where it would lie on one of an earlier label,
+	// to the nearest free place about it; where there is none it stays.
+	Yield bool
 }
 
 // overlay draws the scene's marks.
@@ -103,6 +106,7 @@ func (r *Renderer) overlay(o *Overlay) {
 	for i := range o.Dots {
 		p.dot(&o.Dots[i])
 	}
+	p.plates = p.plates[:0]
 	for i := range o.Labels {
 		p.label(&o.Labels[i])
 	}

@@ -121,3 +121,24 @@ func TestLabelKeepsInside(t *testing.T) {
 		}
 	}
 }
+
+// TestLabelsYield puts several labels on one place: their plates' ink is that of
+// as many apart, where there is room.
+func TestLabelsYield(t *testing.T) {
+	f := testFont(t, 15)
+	l := Label{At: mgl64.Vec3{100, 100, 0}, Flat: true, Text: "port", Font: f, Pivot: [2]float32{0.5, 0.5}, Plate: color.NRGBA{0, 0, 0, 255}}
+	one := ink(fresh(blank(Overlay{Labels: []Label{l}}), 200, 200, 1).Pix)
+	for _, c := range []struct {
+		yield bool
+		want  float64
+	}{{false, one}, {true, 5 * one}} {
+		var o Overlay
+		for range 5 {
+			l.Yield = c.yield
+			o.Labels = append(o.Labels, l)
+		}
+		if got := ink(fresh(blank(o), 200, 200, 1).Pix); math.Abs(got-c.want) > 0.01*c.want {
+			t.Errorf("yielding %v: ink %.0f, want %.0f", c.yield, got, c.want)
+		}
+	}
+}

@@ -20,6 +20,8 @@ type painter struct {
 	under []keptTile
 	bytes []uint8 // pixels of the kept tiles
 	kept  []bool  // whether a tile is kept
+	// plates are those of the labels so far.
+	plates []plateBox
 }
 
 type keptTile struct{ tile, at int }

@@ -107,7 +107,7 @@ func TestTouchesAreMarkedWithTheirForce(t *testing.T) {
 	for _, l := range w.picture.scene.Overlay.Labels {
 		texts += l.Text + "\n"
 	}
-	if !strings.Contains(texts, "strut: ") || !strings.Contains(texts, " lb") {
+	if !strings.Contains(texts, "strut carries ") || !strings.Contains(texts, " lb") {
 		t.Errorf("the picture says %q", texts)
 	}
 }
