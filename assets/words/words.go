@@ -38,6 +38,17 @@ func load() *i18n.Bundle {
 	return b
 }
 
+// Languages are those there are sentences in, English first.
+func Languages() []string {
+	all := []string{"en"}
+	for _, tag := range bundle.LanguageTags() {
+		if t := tag.String(); t != "en" {
+			all = append(all, t)
+		}
+	}
+	return all
+}
+
 // ID names a sentence.
 type ID string
 

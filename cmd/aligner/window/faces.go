@@ -11,7 +11,6 @@ import (
 	"fyne.io/fyne/v2/widget"
 
 	"aligner/assets"
-	"aligner/assets/words"
 	"aligner/kinematics"
 	"aligner/report/say"
 	"aligner/scene/faces"
@@ -24,6 +23,7 @@ type closeUp struct {
 	pixels *image.RGBA
 	what   faces.Faces
 	style  faces.Style
+	words  faces.Words
 }
 
 func newCloseUp() *closeUp {
@@ -62,16 +62,8 @@ func (c *closeUp) show(r *kinematics.Result, diameterMM float64, u say.Units, s 
 		c.what.State, c.what.Moment = faces.Bolted, u.Moment(r.CouplingMomentNMM)
 	}
 	c.style.Units, c.style.LookingAft, c.style.Dark, c.style.Text = faces.Units(u), s.LookingAft, s.Dark, s.TextSize
-	words := facesWords()
-	c.style.Words = &words
+	c.style.Words = &c.words
 	c.Refresh()
-}
-
-// facesWords are the words on the faces, as assets/words has them.
-func facesWords() faces.Words {
-	w := faces.DefaultWords()
-	w.SeenForward, w.SeenAft = words.Say(words.SeenForward, nil), words.Say(words.SeenAft, nil)
-	return w
 }
 
 // paint is asked for exactly the pixels needed.

@@ -11,6 +11,7 @@ import (
 
 // Settings are kept in the program's preferences.
 type Settings struct {
+	Language     string  // BCP 47: "en", "de"
 	Metric       bool    // mm, N, N m; otherwise thou, pounds, lb-ft
 	LookingAft   bool    // clock seen looking aft; otherwise forward
 	Dark         bool    // dark colours
@@ -30,7 +31,7 @@ const (
 
 // DefaultSettings are a newcomer's.
 func DefaultSettings() Settings {
-	return Settings{TextSize: 1, Exaggeration: 100, Boat: "Eider", Width: 1280, Height: 800}
+	return Settings{Language: "en", TextSize: 1, Exaggeration: 100, Boat: "Eider", Width: 1280, Height: 800}
 }
 
 // Load reads the settings kept, each within its bounds.
@@ -44,6 +45,7 @@ func Load(p fyne.Preferences) Settings {
 		return v
 	}
 	return Settings{
+		Language:     p.StringWithFallback("language", d.Language),
 		Metric:       p.BoolWithFallback("metric", d.Metric),
 		LookingAft:   p.BoolWithFallback("looking_aft", d.LookingAft),
 		Dark:         p.BoolWithFallback("dark", d.Dark),
@@ -58,6 +60,7 @@ func Load(p fyne.Preferences) Settings {
 
 // Save keeps the settings.
 func (s Settings) Save(p fyne.Preferences) {
+	p.SetString("language", s.Language)
 	p.SetBool("metric", s.Metric)
 	p.SetBool("looking_aft", s.LookingAft)
 	p.SetBool("dark", s.Dark)

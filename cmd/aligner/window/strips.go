@@ -72,14 +72,15 @@ func (t *topStrip) show(d *visit.Document) {
 
 // bottomStrip holds what changes the picture.
 type bottomStrip struct {
-	box     *fyne.Container
-	held    *widget.Select
-	times   *widget.Label
-	slider  *widget.Slider
-	metric  *widget.Select
-	views   *widget.Button
-	quiet   bool
-	speaker words.Speaker
+	box      *fyne.Container
+	held     *widget.Select
+	times    *widget.Label
+	slider   *widget.Slider
+	metric   *widget.Select
+	language *widget.Select
+	views    *widget.Button
+	quiet    bool
+	speaker  words.Speaker
 }
 
 func newBottomStrip(w *Window) *bottomStrip {
@@ -105,12 +106,21 @@ func newBottomStrip(w *Window) *bottomStrip {
 	})
 	button := func(id words.ID, do func()) *widget.Button { return widget.NewButton(s.Say(id, nil), do) }
 	b.views = widget.NewButton(s.Say(words.ViewMenu, nil), func() { w.showViews(b.views) })
+	var languages []string
+	for _, tag := range words.Languages() {
+		languages = append(languages, words.In(tag).Say(words.LanguageName, nil))
+	}
+	b.language = widget.NewSelect(languages, func(string) {
+		if i := b.language.SelectedIndex(); !b.quiet && i >= 0 {
+			w.speak(words.Languages()[i])
+		}
+	})
 	views := container.NewHBox(
 		b.views,
 		button(words.ViewWhole, func() { w.look(scene.ViewWhole) }),
 		button(words.ViewCoupling, func() { w.look(scene.ViewCoupling) }),
 		button(words.FlipClock, func() { w.change(func(s *Settings) { s.LookingAft = !s.LookingAft }) }),
-		b.metric)
+		b.metric, b.language)
 	b.box = container.NewBorder(nil, nil, container.NewHBox(widget.NewLabel(s.Say(words.ShaftHeld, nil)), b.held, b.times), views, b.slider)
 	return b
 }
@@ -153,6 +163,7 @@ func (w *Window) useSettings() {
 		unit = "mm"
 	}
 	b.metric.SetSelected(unit)
+	b.language.SetSelected(w.speaker.Say(words.LanguageName, nil))
 }
 
 // pictureFont is the font of the marks in the picture.

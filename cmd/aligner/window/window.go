@@ -61,25 +61,14 @@ func New(win fyne.Window, prefs fyne.Preferences, name string, h hulls.Hull,
 	if err != nil {
 		return nil, err
 	}
-	w := &Window{win: win, prefs: prefs, settings: Load(prefs), speaker: words.In("en"), open: open,
+	w := &Window{win: win, prefs: prefs, settings: Load(prefs), open: open,
 		history: visit.NewHistory(visit.New(name, h)), boat: b}
 	w.frames.update = w.update
 	w.mind.aside = inBackground
 	w.picture, w.faces, w.sentence = newPicture(w), newCloseUp(), widget.NewLabel("")
 	w.sentence.Wrapping = fyne.TextWrapWord
-	w.top, w.bottom = newTopStrip(w), newBottomStrip(w)
-	w.sheet, w.gauging, w.moving, w.stageStrip = newSheet(w), newGaugeSheet(w), newMoveSheet(w), newStageStrip(w)
-	w.useSettings()
+	w.build()
 	w.useBoat()
-	for i, box := range [stages]fyne.CanvasObject{w.sheet.box, w.gauging.box, w.moving.box} {
-		w.sheets[i] = container.NewVScroll(box)
-		if stage(i) != stageTry {
-			w.sheets[i].Hide()
-		}
-	}
-	w.stageStrip.show(stageTry)
-	column := container.New(stack{}, w.faces, container.NewBorder(container.NewVBox(w.stageStrip.box, w.sentence), nil, nil, nil, container.NewStack(w.sheets[:]...)))
-	win.SetContent(container.NewBorder(w.top.box, w.bottom.box, nil, nil, container.New(columns{}, w.picture, column)))
 	win.SetCloseIntercept(w.close)
 	w.shortcuts()
 	win.SetOnDropped(func(_ fyne.Position, files []fyne.URI) {
@@ -93,8 +82,40 @@ func New(win fyne.Window, prefs fyne.Preferences, name string, h hulls.Hull,
 	return w, nil
 }
 
+// build makes every strip and sheet, in the language wanted.
+func (w *Window) build() {
+	w.speaker = words.In(w.settings.Language, "en")
+	w.faces.words, w.picture.state.Words = say.Faces(w.speaker), say.Marks(w.speaker)
+	w.top, w.bottom = newTopStrip(w), newBottomStrip(w)
+	w.sheet, w.gauging, w.moving, w.stageStrip = newSheet(w), newGaugeSheet(w), newMoveSheet(w), newStageStrip(w)
+	for i, box := range [stages]fyne.CanvasObject{w.sheet.box, w.gauging.box, w.moving.box} {
+		w.sheets[i] = container.NewVScroll(box)
+		if stage(i) != w.stage {
+			w.sheets[i].Hide()
+		}
+	}
+	w.stageStrip.show(w.stage)
+	w.useSettings()
+	w.sheet.fill()
+	sheets := container.NewStack(w.sheets[:]...)
+	column := container.New(stack{}, w.faces, container.NewBorder(container.NewVBox(w.stageStrip.box, w.sentence), nil, nil, nil, sheets))
+	w.win.SetContent(container.NewBorder(w.top.box, w.bottom.box, nil, nil, container.New(columns{}, w.picture, column)))
+}
+
+// speak changes the language while running.
+func (w *Window) speak(language string) {
+	if language != w.settings.Language {
+		w.settings.Language = language
+		w.build()
+		w.update()
+		w.win.Canvas().Focus(w.picture)
+	}
+}
+
 // units are the units wanted.
-func (w *Window) units() say.Units { return say.Units{Metric: w.settings.Metric} }
+func (w *Window) units() say.Units {
+	return say.Units{Metric: w.settings.Metric, DecimalComma: w.settings.Language == "de"}
+}
 
 // document is what is shown: with a drag in progress, what it would come to.
 func (w *Window) document() visit.Document {

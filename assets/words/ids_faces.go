@@ -1,0 +1,41 @@
+package words
+
+// This file lists the words drawn into pictures; they stand in faces.en.json. A
+// %s in one stands where a number is drawn in.
+
+const (
+	FacesPort          ID = "faces_port"
+	FacesStarboard     ID = "faces_starboard"
+	FacesTop           ID = "faces_top"
+	FacesBottom        ID = "faces_bottom"
+	FacesThou          ID = "faces_thou"
+	FacesMM            ID = "faces_mm"
+	FacesSpread        ID = "faces_spread"
+	FacesOpensAt       ID = "faces_opens_at"
+	FacesParallel      ID = "faces_parallel"
+	FacesOpensHere     ID = "faces_opens_here"
+	FacesTouches       ID = "faces_touches"
+	FacesTightest      ID = "faces_tightest"
+	FacesTouchAllRound ID = "faces_touch_all_round"
+	FacesAllRound      ID = "faces_all_round"
+	FacesHanging       ID = "faces_hanging"
+	FacesNoGap         ID = "faces_no_gap"
+	FacesBolted        ID = "faces_bolted"
+	FacesDrawnFlat     ID = "faces_drawn_flat"
+	FacesInCoupling    ID = "faces_in_coupling"
+	FacesOuterRing     ID = "faces_outer_ring"
+	FacesFromAbove     ID = "faces_from_above"
+	FacesFromPort      ID = "faces_from_port"
+	FacesGapTimes      ID = "faces_gap_times"
+	FacesNotToScale    ID = "faces_not_to_scale"
+	FacesEngineSide    ID = "faces_engine_side"
+	FacesShaftSide     ID = "faces_shaft_side"
+	FacesAsGauged      ID = "faces_as_gauged"
+	FacesPlanned       ID = "faces_planned"
+	FacesAsGaugedFlat  ID = "faces_as_gauged_flat"
+	FacesPlannedFlat   ID = "faces_planned_flat"
+	FacesRunOut        ID = "faces_run_out"
+	MarkFore           ID = "mark_fore"
+	MarkAft            ID = "mark_aft"
+	LanguageName       ID = "language_name"
+)
