@@ -44,6 +44,25 @@
 // pushed until the faces first touch, so the least gap round the clock is 0 with
 // run-out counted.
 //
+// # Who works
+//
+// By the tool: gauge every position in reach with shaft and flange as they
+// stand; do what the tool asks for next (a reading again, a whole gauging turned
+// on, one leaf) up to a dozen times a state; stop where it says within, else
+// make its move and gauge again; at most four moves. A set refused for moves is
+// taken once more, then given up.
+//
+// By the lever rule, plain: gauge at the marks, lay a plane through the mid
+// readings, swing the engine about the coupling to close it, nuts to whole flats
+// and slides to a quarter of a millimetre; at most ten moves, or until the plane
+// says within. Careful: also turn shaft and flange half round each time and take
+// the mean, and wipe and read again what lies 1.5 thou off the plane. Neither
+// learns, and neither knows that an engine on rubber stiffer fore and aft than
+// athwart turns by only a part of what its ends are slid, which is why on soft
+// mounts they seldom get there sideways.
+//
+// Everybody's minutes come from the planner's price list.
+//
 // # The gap judged by
 //
 // The true gap is what the engine's position gives, run-out taken out: the part

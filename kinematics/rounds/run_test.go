@@ -131,6 +131,13 @@ func TestTheToolLinesBoatsUp(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
+	again, err := Run(Problem{Seed: 1, Boats: 8, Hulls: builtIn(t), Tool: NewTool, Workers: 1})
+	if err != nil {
+		t.Fatal(err)
+	}
+	if !reflect.DeepEqual(again.Jobs[ToolUser], r.Jobs[ToolUser][:8]) {
+		t.Error("the tool came to other numbers on the same boats")
+	}
 	all := func(*Job) bool { return true }
 	tool, careful, plain := Count(r.Jobs[ToolUser], all), Count(r.Jobs[Careful], all), Count(r.Jobs[Plain], all)
 	for moves, least := range []float64{0, 80, 92, 95} {
