@@ -163,6 +163,7 @@ const (
 	JobFastenJamNuts           ID = "job_fasten_jam_nuts"
 	JobFastenFootBolts         ID = "job_fasten_foot_bolts"
 	JobFastenGauge             ID = "job_fasten_gauge"
+	JobFastenGaugeLast         ID = "job_fasten_gauge_last"
 	JobFastenBoltRound         ID = "job_fasten_bolt_round"
 	JobFastenBoltRoundNoFigure ID = "job_fasten_bolt_round_no_figure"
 	JobFastenTurnByHand        ID = "job_fasten_turn_by_hand"

@@ -54,7 +54,8 @@ func FastenOrder(h *hulls.Hull, lubricated bool, makerNM float64) ([]FastenStep,
 		steps = append(steps, FastenStep{Kind: kind, Mounts: mounts, Text: text("fasten", string(kind), args), Sources: sources})
 		return &steps[len(steps)-1]
 	}
-	for _, pair := range Outward(h) {
+	pairs := Outward(h)
+	for i, pair := range pairs {
 		args := Args{"Mounts": names(h, pair)}
 		if h.Mounts[pair[0]].Kind == hulls.Solid {
 			add(FootBolts, pair, args)
@@ -62,7 +63,10 @@ func FastenOrder(h *hulls.Hull, lubricated bool, makerNM float64) ([]FastenStep,
 			add(Clamps, pair, args)
 			add(JamNuts, pair, args)
 		}
-		add(Regauge, nil, args)
+		s := add(Regauge, nil, args)
+		if i == len(pairs)-1 {
+			s.Text = text("fasten", "gauge last", args)
+		}
 	}
 	t, err := hulls.Tighten(h.Coupling.Bolts, lubricated, makerNM)
 	order := Crosswise(h.Coupling.Bolts.Count)
