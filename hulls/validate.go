@@ -11,7 +11,6 @@ import (
 	"fmt"
 	"maps"
 	"math"
-	"regexp"
 	"slices"
 	"strings"
 	"unicode"
@@ -126,18 +125,13 @@ func (c *checker) distinct(place, name string, taken map[string]string) {
 	taken[key] = strings.TrimSuffix(place, ".name")
 }
 
-// hinForm is the hull identification number of 33 CFR 181.25: maker (3),
-// serial (5, without I, O and Q), month A to L, last digit of the year, model
-// year (2), with or without the country of ISO 10087 before it.
-var hinForm = regexp.MustCompile(`^(?:[A-Z]{2}-?)?[A-Z0-9]{3}[A-HJ-NPR-Z0-9]{5}[A-L][0-9]{3}$`)
-
 func (c *checker) identity() {
 	h := c.h
 	c.name("name", h.Name)
 	if !printableText(h.HIN) {
 		c.refuse("hin", strictjson.Quoted(h.HIN), "letters and digits", "read the plate again")
-	} else if h.HIN != "" && !hinForm.MatchString(strings.ToUpper(h.HIN)) {
-		c.doubt("hin", strictjson.Quoted(h.HIN), "twelve characters as in 33 CFR 181.25", "read the plate again; older boats have other forms")
+	} else if h.HIN != "" {
+		c.plate(h.HIN)
 	}
 	if h.OwnerReference != "" {
 		c.name("owner_reference", h.OwnerReference)
@@ -150,6 +144,18 @@ func (c *checker) identity() {
 	c.within("shaft_angle_deg", h.ShaftAngleDeg, window{-10, 35, 0, 20, "degrees"})
 	if h.ShaftSpeedMaxRPM != 0 {
 		c.within("shaft_speed_max_rpm", h.ShaftSpeedMaxRPM, window{10, 20000, 200, 5000, "turns a minute"})
+	}
+}
+
+// plate doubts a number that is not of today's form: the boat is there all the
+// same.
+func (c *checker) plate(hin string) {
+	_, doubt, err := ParseHIN(hin)
+	if f, ok := err.(*Fault); ok {
+		doubt = f
+	}
+	if doubt != nil {
+		c.doubt(doubt.Place, doubt.Value, doubt.Limit, doubt.Mend)
 	}
 }
 
