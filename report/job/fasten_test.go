@@ -198,3 +198,22 @@ func TestFourthKeepsTheHeavyCorner(t *testing.T) {
 		t.Errorf("centre of mass over the far pair: %.1f mm inside", f.InsideMM)
 	}
 }
+
+// The distance does not depend on the order in which the three are named, and is
+// positive at their middle.
+func TestInsideAnyOrder(t *testing.T) {
+	h := *hull(t, "Bench")
+	mid := [3]float64{}
+	for _, i := range []int{0, 1, 2} {
+		for k := range 3 {
+			mid[k] += h.Mounts[i].AtMM[k] / 3
+		}
+	}
+	h.Engine.CentreOfMassMM = mid
+	want := insideMM(&h, []int{0, 1, 2})
+	for _, three := range [][]int{{0, 2, 1}, {1, 0, 2}, {2, 1, 0}, {1, 2, 0}} {
+		if got := insideMM(&h, three); got <= 0 || math.Abs(got-want) > 1e-9 {
+			t.Errorf("%v: %.3f mm inside, want %.3f", three, got, want)
+		}
+	}
+}

@@ -204,3 +204,18 @@ func TestPulledLaws(t *testing.T) {
 		}
 	}
 }
+
+// A nut whose response is not well known explains what it would not if it were.
+func TestUnsureResponseExplainsMore(t *testing.T) {
+	const thou = 0.0254
+	h := &hulls.Hull{Mounts: []hulls.Mount{{Name: "a"}}}
+	r := &response.Response{Items: []response.Item{{Mounts: []int{0}, MM: 1}}, Mean: []float64{-2 * thou, 0}, Cov: mat.NewSymDense(2, nil)}
+	before, after := told(0, 0), told(4*thou, 2*thou)
+	if p := PulledBy(h, r, before, after, nil); p.Status != NotOne {
+		t.Errorf("response known: %s", p.Status)
+	}
+	r.Cov = mat.NewSymDense(2, []float64{0, 0, 0, thou * thou})
+	if p := PulledBy(h, r, before, after, nil); p.Status != Named || math.Abs(p.Alike[0].Ease-2) > 0.5 {
+		t.Errorf("to the side known to a thou a flat: %s, %+v", p.Status, p.Alike)
+	}
+}
