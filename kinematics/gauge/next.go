@@ -42,8 +42,11 @@ const doubtEnough = Sure * (1 - Sure)
 func (m *Model) next(e *evidence, f *fit, r *Estimate, v *visit.Visit) *Next {
 	if r.WhyNot == TakeAgain || r.WhyNot == NotFlat {
 		odd := r.Odd[len(r.Odd)-1]
-		if r.WhyNot == NotFlat {
-			odd = r.Odd[0]
+		first := r.States[len(r.States)-1].FirstEvent
+		for _, o := range slices.Backward(r.Odd) { // of the present state, the worst
+			if o.Event >= first && (r.WhyNot == NotFlat || !odd.Alone || odd.Event < first) {
+				odd = o
+			}
 		}
 		return &Next{What: TakeItAgain, ClockDeg: odd.ClockDeg, Again: &odd}
 	}

@@ -14,7 +14,7 @@
 //
 // subject to what is left of each nut's thread and slide, stuck and forbidden
 // ones left alone, every mount's load staying near its share (solid feet, in one
-// plane), the shaft clear of
+// plane), the engine upright within a few mm, the shaft clear of
 // its log, and every bearing loaded downward once bolted. The search (package
 // search) is exact; of equal efforts the one with the evenest loads is taken.
 //

@@ -29,6 +29,40 @@ type loads struct {
 // rubber begins to stand visibly uneven (our own judgement).
 const shareMay = 0.25
 
+// listMM is how far one side of the engine may be raised over the other, all
+// moves of the visit together: more would be seen, and felt by hoses and linkage
+// (our own judgement).
+const listMM = 4.0
+
+// listRows bound the engine's list, counted from what was done.
+func listRows(h *hulls.Hull, items []response.Item, done []float64) []search.Row {
+	per := make([]float64, len(items))
+	var port, starboard float64
+	for _, m := range h.Mounts {
+		if m.AtMM[1] > 0 {
+			port++
+		} else {
+			starboard++
+		}
+	}
+	for j, it := range items {
+		if it.Slide {
+			continue
+		}
+		if h.Mounts[it.Mounts[0]].AtMM[1] > 0 {
+			per[j] = it.MM / port
+		} else {
+			per[j] = -it.MM / starboard
+		}
+	}
+	now := dot(per, done)
+	rows := []search.Row{{Of: per, Most: math.Max(listMM-now, 0)}, {Of: make([]float64, len(per)), Most: math.Max(listMM+now, 0)}}
+	for j, v := range per {
+		rows[1].Of[j] = -v
+	}
+	return rows
+}
+
 // planeMay is how far, in shims, a solid foot may be out of the plane of all:
 // rounded to whole shims, a plane is out by half of one.
 const planeMay = 0.75

@@ -58,7 +58,7 @@ func (p *Planner) Plan(v *visit.Visit, e *gauge.Estimate, s Settings) (*Plan, er
 	j.chance.within = e.Verdict == gauge.Within
 	out.Present = gauge.Gaussian{MeanMM: out.Learnt.GapMM, CovMM2: out.Learnt.GapCov}
 	j.items = j.ranges()
-	j.loadRow = p.loads.rows(j.done)
+	j.loadRow = append(p.loads.rows(j.done), listRows(p.hull, p.model.Items, j.done)...)
 	return out, j.make(out)
 }
 

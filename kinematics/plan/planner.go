@@ -128,7 +128,7 @@ func (p *Planner) learn(e *gauge.Estimate, found stand) (*response.Learnt, error
 	return r.Learn(p.story(e))
 }
 
-// chance is the gap after a move, as package doc tells it.
+// chance is the gap that will be found after a move, as package doc tells it.
 type chance struct {
 	r        *response.Response
 	v        [2]float64
@@ -143,8 +143,16 @@ type chance struct {
 	read     gauge.Gaussian // the estimate's own gap
 }
 
+// provingMM is the error of the gauging that will follow, as a standard deviation
+// of A and B: a move aimed right at the rule's edge would leave a gap that no
+// gauging can prove.
+const provingMM = 0.3 * 0.0254
+
 func newChance(l *response.Learnt, target [2]float64, radiusMM float64) *chance {
 	c := &chance{r: l.Response, v: l.GapMM, cov: l.GapCov, cross: l.Cross, n: len(l.Response.Items), target: target, radiusMM: radiusMM}
+	for a := range 2 {
+		c.cov[a][a] += provingMM * provingMM
+	}
 	n := 2 * c.n
 	c.cr = make([]float64, n*n)
 	for i := range n {
@@ -220,3 +228,6 @@ func (p *Planner) AsFound(v *visit.Visit, e *gauge.Estimate) (liftMM, slideMM []
 	s, err := p.found(p.done(v), e.Gap.MeanMM)
 	return s.liftMM, s.slideMM, err
 }
+
+// Response is the hull's about its drawn state, nothing learnt.
+func (p *Planner) Response() (*response.Response, error) { return p.model.At(nil, nil) }

@@ -124,6 +124,7 @@ func (w *Window) typedRune(r rune) {
 		w.change(func(s *Settings) { s.Exaggeration = min(s.Exaggeration*1.5, MostExaggeration) })
 	case r == '-':
 		w.change(func(s *Settings) { s.Exaggeration = max(s.Exaggeration/1.5, LeastExaggeration) })
+	case w.stage == stageLook && w.looking.key(r):
 	case slices.Contains(stageKeys[:], r):
 		w.enter(stage(slices.Index(stageKeys[:], r)))
 	default:

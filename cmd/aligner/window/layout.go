@@ -31,18 +31,19 @@ func (columns) Layout(o []fyne.CanvasObject, s fyne.Size) {
 
 // stack is a fyne.Layout of the column: the faces above take a share of the
 // height, what follows takes the rest.
-type stack struct{}
+type stack struct{ share float32 } // of the height, for the faces
 
-const facesShare, facesLeast, facesMost = 0.52, 230, 560
+// The faces have more room while nuts are tried than beside a sheet to read.
+const facesShareTrying, facesShareReading, facesLeast, facesMost = 0.52, 0.42, 230, 560
 
 // MinSize is enough for both.
-func (stack) MinSize(o []fyne.CanvasObject) fyne.Size {
+func (*stack) MinSize(o []fyne.CanvasObject) fyne.Size {
 	return fyne.NewSize(columnLeast, facesLeast+o[1].MinSize().Height)
 }
 
 // Layout gives the faces their share.
-func (stack) Layout(o []fyne.CanvasObject, s fyne.Size) {
-	h := min(max(s.Height*facesShare, facesLeast), facesMost)
+func (t *stack) Layout(o []fyne.CanvasObject, s fyne.Size) {
+	h := min(max(s.Height*t.share, facesLeast), facesMost)
 	o[0].Resize(fyne.NewSize(s.Width, h))
 	o[0].Move(fyne.NewPos(0, 0))
 	o[1].Resize(fyne.NewSize(s.Width, s.Height-h))

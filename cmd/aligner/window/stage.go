@@ -1,7 +1,7 @@
 package window
 
 // This file is the stage the visit is in, and the sheet that goes with it: try,
-// gauge, move.
+// look over, gauge, move, fasten, hand over.
 
 import (
 	"fyne.io/fyne/v2"
@@ -16,15 +16,18 @@ type stage int
 
 const (
 	stageTry stage = iota
+	stageLook
 	stageGauge
 	stageMove
+	stageFasten
+	stageHandOver
 	stages
 )
 
-var stageNames = [stages]words.ID{words.StageTry, words.StageGauge, words.StageMove}
+var stageNames = [stages]words.ID{words.StageTry, words.StageLook, words.StageGauge, words.StageMove, words.StageFasten, words.StageHandOver}
 
 // stageKeys choose a stage while the picture has the keyboard.
-var stageKeys = [stages]rune{'r', 'g', 'n'}
+var stageKeys = [stages]rune{'r', 'l', 'g', 'n', 'j', 'o'}
 
 // stageStrip shows which stage it is.
 type stageStrip struct {
@@ -33,7 +36,7 @@ type stageStrip struct {
 }
 
 func newStageStrip(w *Window) *stageStrip {
-	s := &stageStrip{box: container.NewGridWithColumns(int(stages))}
+	s := &stageStrip{box: container.NewGridWithColumns(3)}
 	for i := range stages {
 		s.buttons[i] = widget.NewButton(w.speaker.Say(stageNames[i], nil), func() { w.enter(i) })
 		s.box.Add(s.buttons[i])
@@ -64,11 +67,13 @@ func (w *Window) enter(to stage) {
 		}
 	}
 	w.stageStrip.show(to)
+	w.shareOut()
 	w.rethink()
 	w.update()
-	if to == stageGauge {
+	switch to {
+	case stageGauge:
 		w.win.Canvas().Focus(w.gauging.entry)
-	} else {
+	default:
 		w.win.Canvas().Focus(w.picture)
 	}
 }
@@ -76,7 +81,7 @@ func (w *Window) enter(to stage) {
 // rethink works the readings out anew after an edit, where they are shown.
 func (w *Window) rethink() {
 	d := w.history.Now()
-	if w.stage == stageTry {
+	if w.stage == stageTry || w.stage == stageLook {
 		w.mind.liftMM, w.mind.slideMM, w.mind.plan = nil, nil, nil
 		return
 	}

@@ -9,8 +9,10 @@ import (
 
 	"fyne.io/fyne/v2/test"
 
+	"aligner/assets/words"
 	"aligner/hulls/visit"
 	"aligner/kinematics/gauge"
+	"aligner/report/job"
 )
 
 // eight readings as a mate calls them, in few keys.
@@ -105,5 +107,70 @@ func TestWorkedVisitsOpen(t *testing.T) {
 		if w.stage != stageGauge || w.mind.estimate == nil || w.gauging.estimate.Text == "" {
 			t.Errorf("%s: stage %v, estimate %v", name, w.stage, w.mind.estimate)
 		}
+	}
+}
+
+// TestLookOverByKeys goes through every check by keys and back by undo.
+func TestLookOverByKeys(t *testing.T) {
+	w := opened(t, "Avocet")
+	w.enter(stageLook)
+	d := w.history.Now()
+	checks := job.LookOver(&d.Hull, &d.Visit)
+	keys := []rune{'y', 'z', 'k'}
+	for i := range checks {
+		w.picture.TypedRune(keys[i%3])
+	}
+	d = w.history.Now()
+	if got := len(d.Visit.LookOver); got != len(checks) {
+		t.Fatalf("%d findings of %d checks", got, len(checks))
+	}
+	for i, f := range d.Visit.LookOver {
+		if want := lookKeys[keys[i%3]]; f.Check != checks[i].ID || f.Finding != want {
+			t.Errorf("finding %d: %+v, want %s %s", i, f, checks[i].ID, want)
+		}
+	}
+	w.enter(stageHandOver)
+	if !strings.Contains(w.handing.text.Text, w.speaker.Say(words.HandOverProvisional, nil)) {
+		t.Errorf("with failed checks, handed over as: %q", w.handing.text.Text)
+	}
+	for range checks {
+		w.undo()
+	}
+	if w.history.CanUndo() != nil || len(w.history.Now().Visit.LookOver) > 0 {
+		t.Error("undo leaves findings")
+	}
+}
+
+// TestFasteningNamesWhoPulled: a visit whose readings changed with tightening.
+func TestFasteningNamesWhoPulled(t *testing.T) {
+	w := opened(t, "Kittiwake")
+	w.enter(stageGauge)
+	call(w, "12 -/1", "-/1", "-/1", "-/1", "-/1", "-/1", "-/1", "-/1")
+	w.enter(stageFasten)
+	w.fastening.what.SetSelected("fore port")
+	w.do(&visit.RecordFastening{Fasten: visit.Fasten{What: "fore port"}})
+	w.enter(stageGauge)
+	call(w, "12 5/6", "4/5", "3/4", "1/2", "-/1", "1/2", "3/4", "5/6")
+	w.enter(stageFasten)
+	if text := w.fastening.pulled.Text; text == "" {
+		t.Error("nothing said of what tightening did")
+	}
+}
+
+// TestLanguageChanges everything written, and back.
+func TestLanguageChanges(t *testing.T) {
+	w := opened(t, "Kittiwake")
+	english := w.stageStrip.buttons[stageGauge].Text
+	for _, tag := range words.Languages() {
+		w.speak(tag)
+		if got, want := w.stageStrip.buttons[stageGauge].Text, words.In(tag).Say(words.StageGauge, nil); got != want {
+			t.Errorf("%s: %q, want %q", tag, got, want)
+		}
+		w.enter(stageLook)
+		w.enter(stageTry)
+	}
+	w.speak("en")
+	if got := w.stageStrip.buttons[stageGauge].Text; got != english {
+		t.Errorf("back in English: %q", got)
 	}
 }

@@ -25,6 +25,7 @@ type topStrip struct {
 	lever  *widget.Check
 	undo   *widget.Button
 	redo   *widget.Button
+	more   *widget.Button
 	quiet  bool // being filled, not touched
 }
 
@@ -48,16 +49,14 @@ func newTopStrip(w *Window) *topStrip {
 	})
 	t.undo = widget.NewButton(s.Say(words.Undo, nil), w.undo)
 	t.redo = widget.NewButton(s.Say(words.Redo, nil), w.redo)
-	back := widget.NewButton(s.Say(words.BackToDrawn, nil), func() { w.do(&visit.BackToDrawn{}) })
-	night := widget.NewButton(s.Say(words.LightDark, nil), func() { w.change(func(s *Settings) { s.Dark = !s.Dark }) })
-	text := widget.NewButton(s.Say(words.LargerText, nil), func() { w.change(larger) })
+	t.more = widget.NewButton(s.Say(words.MoreMenu, nil), func() { w.showMore(t.more) })
 	t.visits = widget.NewSelect(assets.VisitNames(), func(name string) {
 		if !t.quiet {
 			w.openVisit(name)
 		}
 	})
 	t.visits.PlaceHolder = s.Say(words.VisitChoose, nil)
-	t.box = container.NewBorder(nil, nil, container.NewHBox(t.boats, t.visits, t.afloat, t.lever), container.NewHBox(night, text, back, t.undo, t.redo))
+	t.box = container.NewBorder(nil, nil, container.NewHBox(t.boats, t.visits, t.afloat, t.lever), container.NewHBox(t.more, t.undo, t.redo))
 	return t
 }
 
@@ -72,15 +71,14 @@ func (t *topStrip) show(d *visit.Document) {
 
 // bottomStrip holds what changes the picture.
 type bottomStrip struct {
-	box      *fyne.Container
-	held     *widget.Select
-	times    *widget.Label
-	slider   *widget.Slider
-	metric   *widget.Select
-	language *widget.Select
-	views    *widget.Button
-	quiet    bool
-	speaker  words.Speaker
+	box     *fyne.Container
+	held    *widget.Select
+	times   *widget.Label
+	slider  *widget.Slider
+	metric  *widget.Select
+	views   *widget.Button
+	quiet   bool
+	speaker words.Speaker
 }
 
 func newBottomStrip(w *Window) *bottomStrip {
@@ -106,21 +104,12 @@ func newBottomStrip(w *Window) *bottomStrip {
 	})
 	button := func(id words.ID, do func()) *widget.Button { return widget.NewButton(s.Say(id, nil), do) }
 	b.views = widget.NewButton(s.Say(words.ViewMenu, nil), func() { w.showViews(b.views) })
-	var languages []string
-	for _, tag := range words.Languages() {
-		languages = append(languages, words.In(tag).Say(words.LanguageName, nil))
-	}
-	b.language = widget.NewSelect(languages, func(string) {
-		if i := b.language.SelectedIndex(); !b.quiet && i >= 0 {
-			w.speak(words.Languages()[i])
-		}
-	})
 	views := container.NewHBox(
 		b.views,
 		button(words.ViewWhole, func() { w.look(scene.ViewWhole) }),
 		button(words.ViewCoupling, func() { w.look(scene.ViewCoupling) }),
 		button(words.FlipClock, func() { w.change(func(s *Settings) { s.LookingAft = !s.LookingAft }) }),
-		b.metric, b.language)
+		b.metric)
 	b.box = container.NewBorder(nil, nil, container.NewHBox(widget.NewLabel(s.Say(words.ShaftHeld, nil)), b.held, b.times), views, b.slider)
 	return b
 }
@@ -163,7 +152,6 @@ func (w *Window) useSettings() {
 		unit = "mm"
 	}
 	b.metric.SetSelected(unit)
-	b.language.SetSelected(w.speaker.Say(words.LanguageName, nil))
 }
 
 // pictureFont is the font of the marks in the picture.

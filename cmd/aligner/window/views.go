@@ -8,6 +8,7 @@ import (
 	"fyne.io/fyne/v2/widget"
 
 	"aligner/assets/words"
+	"aligner/hulls/visit"
 	"aligner/scene"
 )
 
@@ -120,4 +121,22 @@ func (w *Window) showViews(from fyne.CanvasObject) {
 	menu := widget.NewPopUpMenu(w.viewMenu(), w.win.Canvas())
 	at := fyne.CurrentApp().Driver().AbsolutePositionForObject(from)
 	menu.ShowAtPosition(at.SubtractXY(0, menu.MinSize().Height))
+}
+
+// showMore drops the menu of what is seldom wanted: colours, text, language.
+func (w *Window) showMore(from fyne.CanvasObject) {
+	item := func(id words.ID, do func()) *fyne.MenuItem { return fyne.NewMenuItem(w.speaker.Say(id, nil), do) }
+	menu := fyne.NewMenu("",
+		item(words.BackToDrawn, func() { w.do(&visit.BackToDrawn{}) }),
+		fyne.NewMenuItemSeparator(),
+		item(words.LightDark, func() { w.change(func(s *Settings) { s.Dark = !s.Dark }) }),
+		item(words.LargerText, func() { w.change(larger) }),
+		fyne.NewMenuItemSeparator())
+	for _, tag := range words.Languages() {
+		line := fyne.NewMenuItem(words.In(tag).Say(words.LanguageName, nil), func() { w.speak(tag) })
+		line.Checked = tag == w.settings.Language
+		menu.Items = append(menu.Items, line)
+	}
+	at := fyne.CurrentApp().Driver().AbsolutePositionForObject(from)
+	widget.NewPopUpMenu(menu, w.win.Canvas()).ShowAtPosition(at.AddXY(0, from.Size().Height))
 }

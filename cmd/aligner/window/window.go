@@ -39,10 +39,15 @@ type Window struct {
 	sheet      *sheet
 	gauging    *gaugeSheet
 	moving     *moveSheet
+	looking    *lookSheet
+	fastening  *fastenSheet
+	handing    *handOverSheet
 	mind       thinking
 	stage      stage
 	sheets     [stages]fyne.CanvasObject
 	stageStrip *stageStrip
+	stack      stack
+	column     *fyne.Container
 	bottom     *bottomStrip
 	frames     frames
 	taken      float64 // the dragged value when it was taken, in mm
@@ -88,18 +93,31 @@ func (w *Window) build() {
 	w.faces.words, w.picture.state.Words = say.Faces(w.speaker), say.Marks(w.speaker)
 	w.top, w.bottom = newTopStrip(w), newBottomStrip(w)
 	w.sheet, w.gauging, w.moving, w.stageStrip = newSheet(w), newGaugeSheet(w), newMoveSheet(w), newStageStrip(w)
-	for i, box := range [stages]fyne.CanvasObject{w.sheet.box, w.gauging.box, w.moving.box} {
+	w.looking, w.fastening, w.handing = newLookSheet(w), newFastenSheet(w), newHandOverSheet(w)
+	for i, box := range [stages]fyne.CanvasObject{w.sheet.box, w.looking.box, w.gauging.box, w.moving.box, w.fastening.box, w.handing.box} {
 		w.sheets[i] = container.NewVScroll(box)
 		if stage(i) != w.stage {
 			w.sheets[i].Hide()
 		}
 	}
 	w.stageStrip.show(w.stage)
+	w.shareOut()
 	w.useSettings()
 	w.sheet.fill()
 	sheets := container.NewStack(w.sheets[:]...)
-	column := container.New(stack{}, w.faces, container.NewBorder(container.NewVBox(w.stageStrip.box, w.sentence), nil, nil, nil, sheets))
-	w.win.SetContent(container.NewBorder(w.top.box, w.bottom.box, nil, nil, container.New(columns{}, w.picture, column)))
+	w.column = container.New(&w.stack, w.faces, container.NewBorder(container.NewVBox(w.stageStrip.box, w.sentence), nil, nil, nil, sheets))
+	w.win.SetContent(container.NewBorder(w.top.box, w.bottom.box, nil, nil, container.New(columns{}, w.picture, w.column)))
+}
+
+// shareOut gives the faces their share of the column at this stage.
+func (w *Window) shareOut() {
+	w.stack.share = facesShareReading
+	if w.stage == stageTry {
+		w.stack.share = facesShareTrying
+	}
+	if w.column != nil {
+		w.column.Refresh()
+	}
 }
 
 // speak changes the language while running.
@@ -233,6 +251,12 @@ func (w *Window) update() {
 	w.sheet.show(&d)
 	w.bottom.show(&d)
 	switch w.stage {
+	case stageLook:
+		w.looking.show(&d)
+	case stageFasten:
+		w.fastening.show(&d)
+	case stageHandOver:
+		w.handing.show(&d)
 	case stageGauge:
 		w.gauging.show(&d)
 	case stageMove:
@@ -278,6 +302,9 @@ func (w *Window) effect(d *visit.Document) string {
 	}
 	if w.stage != stageTry && edit != nil && w.preview == nil && reflect.DeepEqual(was.Trial, d.Trial) {
 		return w.describe(edit)
+	}
+	if w.stage != stageTry && edit == nil {
+		return ""
 	}
 	if edit == nil || was.Hull.Name != d.Hull.Name || !w.now.result.Gap.Known || was.Trial.Held != d.Trial.Held ||
 		d.Trial.Held == "bolted" {
