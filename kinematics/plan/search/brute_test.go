@@ -71,8 +71,9 @@ func scramble(move []int, salt uint64) float64 {
 	return float64(h>>11) / (1 << 53)
 }
 
-// small makes a problem that brute can do. Numbers are coarse, so that rows are
-// met exactly and efforts tie often.
+// small makes a problem that brute can do. Numbers are coarse, so that efforts
+// tie often and rows are met to the last digit, in units that round and units
+// that do not.
 func small(r *rand.Rand) Problem {
 	n := r.IntN(6)
 	var p Problem
@@ -87,9 +88,10 @@ func small(r *rand.Rand) Problem {
 		p.Items = append(p.Items, it)
 	}
 	for range r.IntN(9) {
-		row := Row{Of: make([]float64, n), Most: float64(r.IntN(13)-7) / 2}
+		unit := []float64{0.5, 0.5, 0.1, 1e-7 / 3, 7e5 / 3}[r.IntN(5)]
+		row := Row{Of: make([]float64, n), Most: float64(r.IntN(13)-7) * unit}
 		for i := range row.Of {
-			row.Of[i] = float64(r.IntN(9)-4) / 2
+			row.Of[i] = float64(r.IntN(9)-4) * unit
 			if r.IntN(8) == 0 {
 				row.Of[i] = r.NormFloat64()
 			}

@@ -68,6 +68,19 @@ func TestARefusingAcceptStops(t *testing.T) {
 	}
 }
 
+// TestWalkingDoesNotAllocate compares a short search with a long one: all that
+// the long one may add is the growing of the queue of sets.
+func TestWalkingDoesNotAllocate(t *testing.T) {
+	p := load(t)[0].p
+	p.Accept = refuse
+	count := func(most int) float64 {
+		return testing.AllocsPerRun(1, func() { Least(p, Settings{MostNodes: most}) })
+	}
+	if short, long := count(5000), count(200_000); long > short+8 {
+		t.Errorf("%v allocations in 5000 nodes, %v in 200000", short, long)
+	}
+}
+
 func TestMostEffortCaps(t *testing.T) {
 	for _, s := range load(t)[:20] {
 		if s.effort == nil {

@@ -13,9 +13,8 @@ import "math"
 // alone is optimal but for the rows, so the dual simplex starts there at once.
 //
 // The tableau is condensed: x_B + T x_N = beta, all x_N at 0. A variable at its
-// upper end is written as what it lacks of it, u - x, and marked flipped
-// (A. Orden and G. Dantzig's upper bounding, as in V. Chvatal, Linear
-// Programming, chapter 8; from memory).
+// upper end is written as what it lacks of it, u - x, and marked flipped (upper
+// bounding as in V. Chvatal, Linear Programming, 1983, chapter 8; from memory).
 type simplex struct {
 	rows, cols int
 	t          []float64 // rows x cols
