@@ -91,11 +91,11 @@ type Refusal string
 
 // The refusals.
 const (
-	NotFlat      Refusal = "not flat"      // no two planes give these readings
-	TakeAgain    Refusal = "take again"    // the odd reading first
-	TooFew       Refusal = "too few"       // less than three places
-	OneSided     Refusal = "one-sided"     // the places lie too close together
-	NotConverged Refusal = "not converged" // of no use to anyone
+	NotFlat   Refusal = "not flat"   // no two planes give these readings
+	TakeAgain Refusal = "take again" // the odd reading first
+	TooFew    Refusal = "too few"    // less than three places
+	OneSided  Refusal = "one-sided"  // the places lie too close together
+	NoOffset  Refusal = "no offset"  // centred gaps alone: the seated shaft would swing
 )
 
 // Estimate reads a visit. The error is of the program's own making.
@@ -199,10 +199,18 @@ func (r *Estimate) judge(e *evidence) {
 		r.WhyNot = TakeAgain
 	case r.GapCount < 3:
 		r.WhyNot = TooFew
+	case r.swingUntold(e):
+		r.WhyNot = NoOffset
 	case large > untoldMM:
 		r.WhyNot = OneSided
 	}
 	r.ForMoves = r.WhyNot == ""
+}
+
+// swingUntold reports whether the shaft was only gauged centred, and nothing says
+// by how much the engine's offset would swing it once seated.
+func (r *Estimate) swingUntold(e *evidence) bool {
+	return e.model.aim == "seated" && e.onlyCentred() && max(r.OffsetSD[0], r.OffsetSD[1]) > offsetBeliefMM/2
 }
 
 // mustTakeAgain reports whether an odd reading of the present state has not

@@ -30,7 +30,8 @@ type Asked string
 const (
 	TryLeaf     Asked = "try a leaf"
 	TakeItAgain Asked = "read again"
-	GaugeGaps   Asked = "gauge the gaps" // at any three places or more, well apart
+	GaugeGaps   Asked = "gauge the gaps"   // at three places or more, well apart
+	GaugeOffset Asked = "gauge the offset" // rim steps with the shaft centred, or seat it
 	TurnShaft   Asked = "turn and gauge again"
 )
 
@@ -50,8 +51,11 @@ func (m *Model) next(e *evidence, f *fit, r *Estimate, v *visit.Visit) *Next {
 		}
 		return &Next{What: TakeItAgain, ClockDeg: odd.ClockDeg, Again: &odd}
 	}
-	if r.GapCount == 0 {
-		return &Next{What: GaugeGaps, DoubtNow: 0.25}
+	switch {
+	case r.WhyNot == NoOffset:
+		return &Next{What: GaugeOffset, DoubtNow: 0.25}
+	case r.GapCount == 0, r.WhyNot == TooFew, r.WhyNot == OneSided:
+		return &Next{What: GaugeGaps, ClockDeg: e.farthest(), DoubtNow: 0.25}
 	}
 	doubt := r.Within * (1 - r.Within)
 	if r.Verdict == Within {
@@ -102,6 +106,23 @@ func (m *Model) bestLeaf(e *evidence, f *fit, r *Estimate, v *visit.Visit, doubt
 			if best == nil || n.DoubtAfter < best.DoubtAfter-1e-12 {
 				best = &n
 			}
+		}
+	}
+	return best
+}
+
+// farthest is the hour farthest from every place gauged in the present state.
+func (e *evidence) farthest() float64 {
+	best, far := 0.0, -1.0
+	for hour := range 12 {
+		deg, near := float64(30*hour), 360.0
+		for i, ref := range e.refs {
+			if s := e.seatingOf(i); s >= 0 && e.seatings[s].state == len(e.states)-1 {
+				near = math.Min(near, math.Abs(math.Mod(deg-ref.ClockDeg+540, 360)-180))
+			}
+		}
+		if near > far+1e-9 {
+			best, far = deg, near
 		}
 	}
 	return best

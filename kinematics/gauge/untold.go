@@ -50,7 +50,7 @@ func (r *Estimate) untold(e *evidence, v *visit.Visit) {
 	}
 	if worst := max(r.OffsetSD[0], r.OffsetSD[1]); worst > offsetBeliefMM/2 {
 		what := Offset
-		if e.onlyCentred() && e.model.aim == "seated" {
+		if r.swingUntold(e) {
 			what = SwingOfOffset
 		}
 		r.Untold = append(r.Untold, Untold{What: what, SDMM: worst})

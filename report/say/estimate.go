@@ -84,6 +84,9 @@ func Stands(s words.Speaker, u Units, e *gauge.Estimate) []string {
 	size := 2 * math.Hypot(e.Gap.MeanMM[0], e.Gap.MeanMM[1])
 	large, _, _ := e.Gap.Axes()
 	give := 2 * large
+	if give > e.LimitMM && size < 2*give {
+		return []string{s.Say(words.EstimateUnsure, words.Args{"Gap": u.LeafWithUnit(give)})}
+	}
 	if size < give || u.Leaf(size) == 0 {
 		return []string{s.Say(words.EstimateFlat, words.Args{"Gap": u.LeafWithUnit(math.Max(size, give))})}
 	}
@@ -220,7 +223,9 @@ func Next(s words.Speaker, u Units, e *gauge.Estimate) []string {
 		lines = append(lines, s.Say(words.NextNone, nil))
 	case n == nil:
 	case n.What == gauge.GaugeGaps:
-		lines = append(lines, s.Say(words.NextGaps, nil))
+		lines = append(lines, s.Say(words.NextGaps, words.Args{"Place": Place(s, n.ClockDeg)}))
+	case n.What == gauge.GaugeOffset:
+		lines = append(lines, s.Say(words.NextOffset, nil))
 	case e.WhyNot == gauge.NotFlat:
 		lines = append(lines, s.Say(words.NextAllAgain, nil))
 	case n.What == gauge.TakeItAgain:
