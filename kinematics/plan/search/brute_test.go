@@ -75,10 +75,17 @@ func scramble(move []int, salt uint64) float64 {
 // tie often and rows are met to the last digit, in units that round and units
 // that do not.
 func small(r *rand.Rand) Problem {
-	n := r.IntN(6)
+	n, reach := r.IntN(6), 5
+	if r.IntN(8) == 0 {
+		n, reach = r.IntN(3), 40 // far enough to walk a set in several goes
+	}
 	var p Problem
+	minute := []float64{0.25, 0.1}[r.IntN(2)]
 	for range n {
-		it := Item{Least: -r.IntN(5), Most: r.IntN(5), Fixed: float64(r.IntN(5)), Each: 0.25 * float64(1+r.IntN(4))}
+		it := Item{
+			Least: -r.IntN(reach), Most: r.IntN(reach),
+			Fixed: minute * float64(r.IntN(17)), Each: minute * float64(1+r.IntN(4)),
+		}
 		if r.IntN(5) == 0 {
 			it.Least = 0
 		}
@@ -103,6 +110,9 @@ func small(r *rand.Rand) Problem {
 	}
 	salt := r.Uint64()
 	if share := r.Float64(); r.IntN(2) == 0 {
+		if r.IntN(2) == 0 {
+			share *= 0.1
+		}
 		p.Accept = func(move []int) bool { return scramble(move, salt) < share }
 	}
 	if r.IntN(2) == 0 {
