@@ -20,6 +20,7 @@ type commands struct {
 	Picture  pictureCmd  `cmd:"" help:"${help_picture}"`
 	Estimate estimateCmd `cmd:"" help:"${help_estimate}"`
 	Plan     planCmd     `cmd:"" help:"${help_plan}"`
+	Sheet    sheetCmd    `cmd:"" help:"${help_sheet}"`
 	Check    checkCmd    `cmd:"" help:"${help_check}"`
 	Hulls    hullsCmd    `cmd:"" help:"${help_hulls}"`
 }
@@ -81,6 +82,7 @@ func helpWords() kong.Vars {
 		words.HelpPredictAfloat, words.HelpPredictThrust, words.HelpPredictTorque, words.HelpPredictApart,
 		words.HelpPredictPull, words.HelpMetric,
 		words.HelpEstimate, words.HelpVisit, words.HelpPlan, words.HelpPlanWanted,
+		words.HelpSheet, words.HelpSheetKind, words.HelpSheetOut, words.HelpSheetPaper, words.HelpSheetLooking, words.HelpSheetUntil,
 		words.HelpHulls, words.HelpHullsList, words.HelpHullsShow, words.HelpHull,
 	} {
 		vars[string(id)] = words.Say(id, nil)

@@ -1,0 +1,80 @@
+package main
+
+// This file is the verb sheet: a visit on paper.
+
+import (
+	"fmt"
+	"io"
+	"path/filepath"
+	"strings"
+	"time"
+
+	"aligner/assets/words"
+	"aligner/hulls"
+	"aligner/hulls/visit"
+	"aligner/report"
+	"aligner/report/paper"
+	"aligner/report/say"
+)
+
+type sheetCmd struct {
+	Visit   string `arg:"" help:"${help_visit}"`
+	Kind    string `enum:"bay,customer" required:"" help:"${help_sheet_kind}"`
+	Out     string `name:"out" short:"o" required:"" placeholder:"FILE" help:"${help_sheet_out}"`
+	Paper   string `enum:"a4,letter" default:"a4" help:"${help_sheet_paper}"`
+	Looking string `enum:"forward,aft" default:"forward" help:"${help_sheet_looking}"`
+	Until   int    `default:"-1" help:"${help_sheet_until}"`
+	Metric  bool   `help:"${help_metric}"`
+}
+
+// Run writes the sheet.
+func (c *sheetCmd) Run(e *env) error {
+	if strings.ToLower(filepath.Ext(c.Out)) != ".pdf" {
+		return moveFault("", fmt.Sprintf("%q", c.Out), words.Say(words.SheetNotPdfLimit, nil), words.Say(words.SheetNotPdfMend, nil))
+	}
+	d, doubts, err := openVisit(c.Visit)
+	if err != nil {
+		return err
+	}
+	e.warnDoubts(doubts)
+	options, err := c.options(&d)
+	if err != nil {
+		return err
+	}
+	in, err := report.Work(d)
+	if err != nil {
+		return err
+	}
+	pdf, err := report.PDF(in, options)
+	if err != nil {
+		return err
+	}
+	if err := writeBeside(c.Out, func(w io.Writer) error { _, err := w.Write(pdf); return err }); err != nil {
+		return err
+	}
+	e.say(words.SheetDone, words.Args{"File": c.Out, "Kind": words.Say(words.Of("paper_kind", c.Kind), nil), "Count": report.Pages(pdf)})
+	return nil
+}
+
+// options are those asked for; it cuts the visit off where it is to end.
+func (c *sheetCmd) options(d *visit.Document) (report.Options, error) {
+	o := report.Options{Kind: report.Kind(c.Kind), Size: paper.Size(c.Paper), Units: say.Units{Metric: c.Metric},
+		Seen: visit.Direction(c.Looking == "aft"), Today: time.Now().Format(time.DateOnly), Program: programName()}
+	most := len(d.Visit.Events)
+	switch {
+	case c.Until > most || c.Until < -1:
+		return o, &hulls.Fault{Place: "--until", Value: fmt.Sprint(c.Until), Limit: words.Say(words.SheetUntilLimit, words.Args{"Most": most}), Mend: words.Say(words.SheetUntilMend, nil)}
+	case c.Until >= 0:
+		*d = report.Until(*d, c.Until)
+	case c.Kind == "class":
+		*d = report.Until(*d, report.BeforeMoving(&d.Visit))
+	default: // whole, so the file as it is goes into a record
+		if data, fault := visitBytes(c.Visit); fault == nil {
+			o.File, o.FileName = data, filepath.Base(c.Visit)
+		}
+	}
+	return o, nil
+}
+
+// programName is what made a document.
+func programName() string { return "aligner" }

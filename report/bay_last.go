@@ -1,0 +1,130 @@
+package report
+
+// This file draws the end of a bay card: fastening, what stops a plan, cautions,
+// spanners.
+
+import (
+	"slices"
+	"strings"
+
+	"aligner/assets/words"
+	"aligner/kinematics/plan"
+	"aligner/report/job"
+	"aligner/report/paper"
+	"aligner/report/say"
+)
+
+// bayLast draws what comes after the steps: gauge, tighten, gauge.
+func (d *drawer) bayLast(y, k float64) float64 {
+	x, _, w, _ := d.InsideMM()
+	y += 2.2 * k
+	d.Stroke(paper.Pen{MM: 0.5}, paper.Point{X: x, Y: y}, paper.Point{X: x + w, Y: y})
+	y += 1 * k
+	t := paper.Type{Points: 9.5 * k}
+	if d.p.Status == plan.NotForMoves || d.p.Status == plan.None {
+		y += d.Paragraph(x, y, w, t, d.say(words.PaperWriteHere, nil)) + 0.6*k
+		return d.clockTable(y, k, []clockRow{d.boxes(words.PaperFound), d.boxes(words.PaperFoundAgain)})
+	}
+	y += d.Paragraph(x, y, w, paper.Type{Points: 11 * k, Bold: true}, d.say(words.PaperThenFasten, nil))
+	y += d.Paragraph(x, y, w, t, d.fastening()) + 0.6*k
+	return d.clockTable(y, k, []clockRow{d.boxes(words.PaperBeforeTight), d.boxes(words.PaperAfterTight)})
+}
+
+// boxes is a row to write in.
+func (d *drawer) boxes(label words.ID) clockRow {
+	return clockRow{label: d.say(label, nil), texts: make([]string, len(d.positions()))}
+}
+
+// fastening says the order of tightening in one paragraph.
+func (d *drawer) fastening() string {
+	steps, _ := job.FastenOrder(d.h, false, 0)
+	var said []string
+	var pairs []string
+	for _, s := range steps {
+		switch s.Kind {
+		case job.JamNuts, job.FootBolts:
+			pairs = append(pairs, d.mountNames(s.Mounts))
+		case job.BoltRound:
+			if s.Round == 3 {
+				said = append(said, s.Text.Say(d.s, d.u))
+			}
+		}
+	}
+	first := d.say(words.PaperFastenPairs, words.Args{"Pairs": strings.Join(pairs, d.say(words.PaperThenWord, nil))})
+	return strings.Join(append([]string{first}, said...), " ")
+}
+
+func (d *drawer) mountNames(at []int) string {
+	var names []string
+	for _, i := range at {
+		names = append(names, d.h.Mounts[i].Name)
+	}
+	return strings.Join(names, " + ")
+}
+
+// stopped says what stops a plan and what would free it.
+func (d *drawer) stopped() []string {
+	if d.p.Status == plan.NotForMoves || len(d.p.Binding)+len(d.p.Freeing)+len(d.p.Warnings) == 0 {
+		return nil
+	}
+	// The sentences of the command line, without those said here otherwise.
+	all := say.Plan(d.s, d.u, d.h, d.e, &plan.Plan{Status: plan.None, Binding: d.p.Binding, Freeing: d.p.Freeing}, false)[1:]
+	for _, w := range d.p.Warnings {
+		all = append(all, d.say(words.Of("warning", string(w.What)), words.Args{"Name": w.Name}))
+	}
+	return all
+}
+
+// bayMinds draws cautions on the left and what to bring on the right.
+func (d *drawer) bayMinds(y, k float64) float64 {
+	x, _, w, _ := d.InsideMM()
+	left := 0.6 * w
+	pen := paper.Pen{MM: 0.6}
+	t := paper.Type{Points: max(7.8*k, 6)}
+	head := paper.Type{Points: 9.5 * k, Bold: true}
+	column := func(x, w float64, title words.ID, lines []string) float64 {
+		at := y + 1.2*k
+		at += d.Line(x, at, w, head, d.say(title, nil))
+		for _, line := range lines {
+			d.Line(x, at, 3, t, "•")
+			at += d.Paragraph(x+2.6*k, at, w-2.6*k, t, line)
+		}
+		return at + 1*k
+	}
+	end := max(column(x+2, left-4, words.PaperMind, d.cautions()),
+		column(x+left+1, w-left-3, words.PaperBring, d.bring()))
+	d.Rect(x, y, w, end-y, &pen, nil)
+	d.Stroke(paper.Pen{MM: 0.25}, paper.Point{X: x + left - 1, Y: y}, paper.Point{X: x + left - 1, Y: end})
+	return end
+}
+
+// cautions are those of work in the bay, each once.
+func (d *drawer) cautions() []string {
+	var lines []string
+	for _, stage := range []job.Stage{job.LookingOver, job.Gauging, job.Moving, job.Fastening} {
+		for _, c := range job.Cautions(stage, d.v.State.Afloat()) {
+			if text := c.Text.Say(d.s, d.u); !slices.Contains(lines, text) {
+				lines = append(lines, text)
+			}
+		}
+	}
+	return lines
+}
+
+// bring is what goes into the bay: spanners and what gauges and moves.
+func (d *drawer) bring() []string {
+	var lines []string
+	for _, item := range job.Bring(d.h, d.v, 0) {
+		if item.Stage == job.Gauging || item.Stage == job.Moving || item.Stage == job.Fastening {
+			lines = append(lines, item.Text.Say(d.s, d.u))
+		}
+	}
+	if thickest := d.v.Leaves.SinglesMM(); len(thickest) > 0 {
+		var marks []string
+		for _, mm := range thickest {
+			marks = append(marks, d.thickness(mm))
+		}
+		lines = append(lines, d.say(words.PaperLeafList, words.Args{"Leaves": strings.Join(marks, ", "), "Unit": d.u.GapUnit()}))
+	}
+	return lines
+}
