@@ -67,7 +67,7 @@ func (s *screen) hand(args ...string) string {
 func (s *screen) waitTitle(what string, wanted func(string) bool) string {
 	s.t.Helper()
 	var title string
-	for range 200 {
+	for range 1200 { // a minute: the machine may be busy
 		out, err := s.command("xdotool", "search", "--onlyvisible", "--name", "^aligner: ", "getwindowname").Output()
 		if title = strings.TrimSpace(string(out)); err == nil && wanted(title) {
 			return title
