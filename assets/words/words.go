@@ -55,7 +55,7 @@ type ID string
 // Of is the ID of a sentence for another package's own word, such as a cause or
 // a reason: Of("cause", "shaft moved") is "cause_shaft_moved".
 func Of(kind, word string) ID {
-	return ID(kind + "_" + strings.NewReplacer(" ", "_", "-", "_").Replace(word))
+	return ID(kind + "_" + strings.NewReplacer(" ", "_", "-", "_", ",", "").Replace(word))
 }
 
 // Args fill a sentence's gaps by name.
@@ -72,15 +72,21 @@ func In(tags ...string) Speaker {
 
 // Say says a sentence. A sentence there is none of is told by its ID.
 func (s Speaker) Say(id ID, args Args) string {
-	c := &i18n.LocalizeConfig{MessageID: string(id), TemplateData: map[string]any(args)}
-	if n, ok := args["Count"]; ok {
-		c.PluralCount = n
-	}
-	text, err := s.localizer.Localize(c)
-	if text == "" && err != nil {
+	text, ok := s.find(id, s.said(args))
+	if !ok {
 		return "[" + string(id) + "]"
 	}
 	return text
+}
+
+// find says a sentence, if there is one.
+func (s Speaker) find(id ID, data map[string]any) (string, bool) {
+	c := &i18n.LocalizeConfig{MessageID: string(id), TemplateData: data}
+	if n, ok := data["Count"]; ok {
+		c.PluralCount = n
+	}
+	text, err := s.localizer.Localize(c)
+	return text, text != "" || err == nil
 }
 
 var english = In("en")

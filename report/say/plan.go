@@ -71,7 +71,7 @@ func Step(s words.Speaker, u Units, h *hulls.Hull, e *gauge.Estimate, p *plan.Pl
 	for _, deg := range e.ClockDeg {
 		gaps = append(gaps, s.Say(words.PlanExpectAt, words.Args{"Clock": Clock(deg, false), "Gap": u.Plain(u.Leaf(step.GapAtMM(deg))/unitMM(u), 2)}))
 	}
-	lines = append(lines, "   "+s.Say(words.PlanExpect, words.Args{"Unit": u.GapUnit(), "Gaps": strings.Join(gaps, ", ")}))
+	lines = append(lines, "   "+s.Say(words.PlanExpect, words.Args{"Unit": u.GapUnit(), "Gaps": strings.Join(gaps, u.between())}))
 	args := words.Args{"Place": Place(s, step.StopClockDeg), "Below": u.LeafWithUnit(step.StopBelowMM), "Above": u.LeafWithUnit(step.StopAboveMM)}
 	if u.Leaf(step.StopBelowMM) == 0 {
 		return append(lines, "   "+s.Say(words.PlanStopAbove, args))

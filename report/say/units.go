@@ -34,6 +34,14 @@ func (u Units) number(v float64, decimals int) string {
 	return s
 }
 
+// between parts the numbers of a list: a comma, unless that is the decimal sign.
+func (u Units) between() string {
+	if u.DecimalComma {
+		return "; "
+	}
+	return ", "
+}
+
 // Gap writes a gap without its unit: tenths of a thou, or thousandths of a mm.
 func (u Units) Gap(mm float64) string {
 	if u.Metric {

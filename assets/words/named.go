@@ -1,0 +1,45 @@
+package words
+
+// This file says other packages' own words, as they stand in files and code, in
+// a person's language. A sentence gets them as they are, in arguments of certain
+// names, so that whoever fills it need not know any language:
+//
+//	Say(EditHoldShaft, Args{"Held": "seated"})   "shaft seated", "Welle in der Zentrierung"
+//
+// A word without a sentence stands as it is.
+
+import "fmt"
+
+// named are those arguments' names, each with the first part of its words' IDs,
+// see Of.
+var named = map[string]string{
+	"Held":    "held",
+	"Layout":  "layout",
+	"Kind":    "kind",
+	"Check":   "check",
+	"Finding": "finding",
+	"Named":   "rule", // those in common use
+}
+
+// said is what fills a sentence's gaps, named words said.
+func (s Speaker) said(args Args) map[string]any {
+	said, own := map[string]any(args), false
+	for name, kind := range named {
+		word, ok := args[name]
+		if !ok {
+			continue
+		}
+		text, ok := s.find(Of(kind, fmt.Sprint(word)), nil)
+		if !ok {
+			continue
+		}
+		if !own { // the caller's arguments are left alone
+			said, own = make(map[string]any, len(args)), true
+			for k, v := range args {
+				said[k] = v
+			}
+		}
+		said[name] = text
+	}
+	return said
+}
