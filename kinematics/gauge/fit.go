@@ -115,6 +115,7 @@ func (e *evidence) touchRow(s int, at []float64) interval.Row {
 // bounds how often that is done.
 const (
 	settledMM   = 1e-9
+	weighingMM  = 1e-5 // enough to weigh beliefs against one another
 	mostLayings = 300
 )
 
@@ -132,7 +133,7 @@ type stride struct{ step []float64 }
 // Where it swings about a blunt cone the next begins half way; where it creeps,
 // as near parallel faces that refuse the thinnest leaf everywhere, at where steps
 // shrinking so end.
-func (s *stride) settled(to, from []float64, turn int) bool {
+func (s *stride) settled(to, from []float64, turn int, withinMM float64) bool {
 	if s.step == nil {
 		s.step = make([]float64, len(to))
 	}
@@ -144,7 +145,7 @@ func (s *stride) settled(to, from []float64, turn int) bool {
 		before += s.step[i] * s.step[i]
 		s.step[i] = now
 	}
-	if worst < settledMM {
+	if worst < withinMM {
 		return true
 	}
 	further := 0.0
@@ -163,8 +164,9 @@ func (s *stride) settled(to, from []float64, turn int) bool {
 	return false
 }
 
-// solve finds the optimum under beliefs. start may be nil.
-func (e *evidence) solve(b beliefs, start []float64) fit {
+// solve finds the optimum under beliefs, the touch laid out anew until nothing
+// moves by more than withinMM. start may be nil.
+func (e *evidence) solve(b beliefs, start []float64, withinMM float64) fit {
 	f := fit{beliefs: b, rows: append(append([]interval.Row(nil), e.rows...), e.believed(b)...)}
 	f.rows = append(f.rows, e.apartRows()...)
 	fixed := len(f.rows)
@@ -175,7 +177,7 @@ func (e *evidence) solve(b beliefs, start []float64) fit {
 	if touching && start == nil {
 		loose := b.clone()
 		clear(loose.touching)
-		start = e.solve(loose, nil).B
+		start = e.solve(loose, nil, withinMM).B
 	}
 	var way stride
 	for turn := 0; ; turn++ {
@@ -186,7 +188,7 @@ func (e *evidence) solve(b beliefs, start []float64) fit {
 			}
 		}
 		f.Result = interval.Fit(interval.Problem{Unknowns: e.num.total(), Rows: f.rows, Sigma: 1, Start: start}, interval.Settings{})
-		if !touching || f.Status != interval.Converged || way.settled(f.B, start, turn) {
+		if !touching || f.Status != interval.Converged || way.settled(f.B, start, turn, withinMM) {
 			break
 		}
 		if turn == mostLayings {
@@ -219,11 +221,11 @@ const strained = 1.5
 // best drops beliefs one at a time, the worst borne out first, as long as the
 // evidence gains more than the odds against.
 func (e *evidence) best() fit {
-	now := e.solve(e.usual(), nil)
+	now := e.solve(e.usual(), nil, weighingMM)
 	for range len(e.seatings) + 2 {
 		next, gain := fit{}, 0.0
 		try := func(b beliefs, odds float64) {
-			f := e.solve(b, now.B)
+			f := e.solve(b, now.B, weighingMM)
 			if g := f.logEvidence - now.logEvidence - odds; g > gain {
 				next, gain = f, g
 			}
@@ -254,7 +256,10 @@ func (e *evidence) best() fit {
 		}
 		now = next
 	}
-	return now
+	if now.Status != interval.Converged {
+		return now
+	}
+	return e.solve(now.beliefs, now.B, settledMM)
 }
 
 // residual is how far a row with equal limits is off, in its own errors.
