@@ -4,6 +4,7 @@ package window
 
 import (
 	"math"
+	"slices"
 
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/container"
@@ -84,9 +85,13 @@ type bottomStrip struct {
 func newBottomStrip(w *Window) *bottomStrip {
 	s := w.speaker
 	b := &bottomStrip{speaker: s}
-	b.held = widget.NewSelect(visit.HeldWays, func(held string) {
-		if !b.quiet {
-			w.do(&visit.HoldShaft{Held: held})
+	var ways []string
+	for _, held := range visit.HeldWays {
+		ways = append(ways, s.Say(words.Of("held", held), nil))
+	}
+	b.held = widget.NewSelect(ways, func(string) {
+		if i := b.held.SelectedIndex(); !b.quiet && i >= 0 {
+			w.do(&visit.HoldShaft{Held: visit.HeldWays[i]})
 		}
 	})
 	b.times = widget.NewLabel("")
@@ -124,7 +129,7 @@ func larger(s *Settings) {
 func (b *bottomStrip) show(d *visit.Document) {
 	b.quiet = true
 	defer func() { b.quiet = false }()
-	b.held.SetSelected(d.Trial.Held)
+	b.held.SetSelectedIndex(slices.Index(visit.HeldWays, d.Trial.Held))
 }
 
 // write says how much movement is exaggerated.

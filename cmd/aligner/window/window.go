@@ -100,9 +100,9 @@ func (w *Window) build() {
 			w.sheets[i].Hide()
 		}
 	}
-	w.stageStrip.show(w.stage)
 	w.shareOut()
 	w.useSettings()
+	w.stageStrip.show(w.stage) // in the colours just set
 	w.sheet.fill()
 	sheets := container.NewStack(w.sheets[:]...)
 	w.column = container.New(&w.stack, w.faces, container.NewBorder(container.NewVBox(w.stageStrip.box, w.sentence), nil, nil, nil, sheets))
