@@ -10,6 +10,11 @@ const (
 	HeldSnug    ID = "held_snug"
 	HeldBolted  ID = "held_bolted"
 
+	ByBlock ID = "by_block"
+	ByHand  ID = "by_hand"
+	ByJack  ID = "by_jack"
+	ByScale ID = "by_scale"
+
 	LayoutInLine    ID = "layout_in_line"
 	LayoutDownAngle ID = "layout_down_angle"
 	LayoutVDrive    ID = "layout_v_drive"

@@ -14,6 +14,7 @@ import "fmt"
 // see Of.
 var named = map[string]string{
 	"Held":    "held",
+	"By":      "by", // what holds it
 	"Layout":  "layout",
 	"Kind":    "kind",
 	"Check":   "check",

@@ -115,6 +115,7 @@ func TestOtherPackagesWordsAreSaid(t *testing.T) {
 	d, _, _ := begun(t, "v-drive")
 	known := map[string][]string{
 		"held":    visit.GaugedWays,
+		"by":      {"block", "hand", "jack", "scale"},
 		"layout":  {string(hulls.InLine), string(hulls.DownAngle), string(hulls.VDrive)},
 		"finding": {"good", "failed", "skipped"},
 		"rule":    {visit.DefaultRule.Named},
