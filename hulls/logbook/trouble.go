@@ -11,6 +11,7 @@ import (
 	"io/fs"
 	"os"
 	"path/filepath"
+	"syscall"
 
 	"modernc.org/sqlite"
 	lib "modernc.org/sqlite/lib"
@@ -58,7 +59,9 @@ func told(path string, err error) error {
 	switch {
 	case err == nil, errors.As(err, &known), errors.As(err, &fault), errors.Is(err, context.Canceled), errors.Is(err, context.DeadlineExceeded):
 		return err
-	case errors.Is(err, fs.ErrPermission):
+	case errors.Is(err, syscall.ENOSPC):
+		return full(path)
+	case ofTheDisk(err):
 		return notWritable(path)
 	case errors.Is(err, sql.ErrConnDone), err.Error() == "sql: database is closed":
 		return trouble(ErrGone, path, "the logbook closed", "it open", "open it again")
@@ -82,6 +85,13 @@ func told(path string, err error) error {
 		return trouble(ErrGone, path, fmt.Sprintf("the disk failing (%v)", engine), "a disk that reads and writes", "keep a copy of what is on it, and look at the disk")
 	}
 	return fmt.Errorf("logbook %s: %w", path, err)
+}
+
+// ofTheDisk reports whether the file system said no.
+func ofTheDisk(err error) bool {
+	var path *os.PathError
+	var link *os.LinkError
+	return errors.As(err, &path) || errors.As(err, &link) || errors.Is(err, fs.ErrPermission)
 }
 
 func damaged(path, what string) error {
