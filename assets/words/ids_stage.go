@@ -4,6 +4,7 @@ package words
 // stage.en.json.
 
 const (
+	NotKept             ID = "not_kept"
 	MoreMenu            ID = "more_menu"
 	StageTry            ID = "stage_try"
 	StageLook           ID = "stage_look"

@@ -55,7 +55,8 @@ func hasScreen() bool {
 func openWindow(name string) error {
 	a := app.NewWithID(appID)
 	win := a.NewWindow("aligner")
-	if name == "" {
+	asked := name != ""
+	if !asked {
 		name = window.Load(a.Preferences()).Boat
 	}
 	h, _, err := openHull(name)
@@ -65,9 +66,17 @@ func openWindow(name string) error {
 			return err
 		}
 	}
-	if _, err := window.New(win, a.Preferences(), name, h, readHull); err != nil {
+	w, err := window.New(win, a.Preferences(), name, h, readHull)
+	if err != nil {
 		return err
 	}
+	keeper := &logbookKeeper{}
+	defer keeper.close()
+	var going window.Past
+	if !asked { // go on where one was
+		going = keeper.latest()
+	}
+	w.Keep(keeper, going)
 	win.SetMaster()
 	win.CenterOnScreen()
 	win.ShowAndRun()

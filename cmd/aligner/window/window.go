@@ -26,7 +26,11 @@ type Window struct {
 	speaker  words.Speaker
 	open     func(name string) ([]byte, hulls.Hull, error)
 
-	history *visit.History
+	history past
+	keeper  Keeper
+	kept    bool       // the history is on disk
+	opened  visit.Edit // what put this boat on the screen, before anything was done on her
+	trouble string     // with keeping, to be told
 	boat    *boat
 	now     shown
 	before  shown
@@ -67,7 +71,7 @@ func New(win fyne.Window, prefs fyne.Preferences, name string, h hulls.Hull,
 		return nil, err
 	}
 	w := &Window{win: win, prefs: prefs, settings: Load(prefs), open: open,
-		history: visit.NewHistory(visit.New(name, h)), boat: b}
+		history: inMemory{visit.NewHistory(visit.New(name, h))}, boat: b}
 	w.frames.update = w.update
 	w.mind.aside = inBackground
 	w.picture, w.faces, w.sentence = newPicture(w), newCloseUp(), widget.NewLabel("")
@@ -149,7 +153,7 @@ func (w *Window) document() visit.Document {
 // do records an edit and shows what it comes to. A refused one is told, and
 // what was touched goes back to what the document says.
 func (w *Window) do(e visit.Edit) {
-	if err := w.history.Do(e); err != nil {
+	if err := w.recorded(e); err != nil {
 		w.update()
 		w.sentence.SetText(err.Error())
 		return
@@ -161,10 +165,16 @@ func (w *Window) do(e visit.Edit) {
 
 // undo and redo go through the history, and say which edit they undid or did
 // again.
-func (w *Window) undo() { w.travel(w.history.Undo(), words.Undone) }
-func (w *Window) redo() { w.travel(w.history.Redo(), words.Redone) }
+func (w *Window) undo() { w.travel(w.history.Undo, words.Undone) }
+func (w *Window) redo() { w.travel(w.history.Redo, words.Redone) }
 
-func (w *Window) travel(e visit.Edit, id words.ID) {
+func (w *Window) travel(way func() (visit.Edit, error), id words.ID) {
+	e, err := way()
+	if err != nil {
+		w.update()
+		w.sentence.SetText(err.Error())
+		return
+	}
 	if e == nil {
 		w.sentence.SetText(w.speaker.Say(words.NothingThere, nil))
 		return
@@ -247,6 +257,10 @@ func (w *Window) update() {
 	w.faces.show(&w.now.result, d.Hull.Coupling.OuterDiameterMM, w.units(), &w.settings)
 	w.tellTitle(&d)
 	w.sentence.SetText(w.effect(&d))
+	if w.trouble != "" {
+		w.sentence.SetText(w.trouble)
+		w.trouble = ""
+	}
 	w.top.show(&d)
 	w.sheet.show(&d)
 	w.bottom.show(&d)
@@ -294,6 +308,9 @@ func (w *Window) effect(d *visit.Document) string {
 		return w.now.err.Error()
 	}
 	was, edit := w.history.Before()
+	if edit == nil {
+		edit = w.opened
+	}
 	if w.preview != nil {
 		was, edit = w.history.Now(), w.preview
 	}
