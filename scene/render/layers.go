@@ -11,13 +11,16 @@ package render
 // samples is blended into that average sample by sample: exact but where a
 // solid's edge runs through the same pixel.
 func (t *tiler) cover(p *pixel, at, x, y int, solid *quad) {
+	if t.overs == 2 && t.coverPair(p, at, x, y, solid) {
+		return
+	}
 	n := 0
 	for _, layer := range t.over[:t.overs] {
 		q := &t.buf[layer][at]
 		if q[0]|q[1]|q[2]|q[3] == 0 {
 			continue
 		}
-		key, whole := q[0], oneTriangle(q) && q[0] > solid[0] && q[1] > solid[1] && q[2] > solid[2] && q[3] > solid[3]
+		key, whole := q[0], before(q, solid)
 		if !whole {
 			if key = nearestUncovered(q, solid); key == 0 {
 				continue
@@ -44,6 +47,43 @@ func (t *tiler) cover(p *pixel, at, x, y int, solid *quad) {
 		}
 		t.layPartly(p, &t.buf[layer][at], x, y, solid)
 	}
+}
+
+// coverPair is cover for the common pixel: in a tile of two layers, the nearer
+// has one triangle before all the samples, the farther too or it does not show.
+// It returns false for others.
+func (t *tiler) coverPair(p *pixel, at, x, y int, solid *quad) bool {
+	far, near := &t.buf[t.over[0]][at], &t.buf[t.over[1]][at]
+	if far[0] > near[0] {
+		far, near = near, far
+	}
+	farShows := before(far, solid)
+	if !before(near, solid) || !farShows && !hidden(far, solid) {
+		return false
+	}
+	p.light()
+	px, py := float32(x)+0.5, float32(y)+0.5
+	r, g, b := p.r, p.g, p.b
+	if farShows {
+		a := &t.r.shades[far[0]&idMask-1].attribute
+		keep := 1 - a[3].at(px, py)
+		r, g, b = r*keep+a[0].at(px, py), g*keep+a[1].at(px, py), b*keep+a[2].at(px, py)
+	}
+	a := &t.r.shades[near[0]&idMask-1].attribute
+	keep := 1 - a[3].at(px, py)
+	p.r, p.g, p.b = r*keep+a[0].at(px, py), g*keep+a[1].at(px, py), b*keep+a[2].at(px, py)
+	return true
+}
+
+// before reports whether one triangle of a layer covers all of a pixel's samples
+// and lies before the solids in each.
+func before(q, solid *quad) bool {
+	return oneTriangle(q) && q[0] > solid[0] && q[1] > solid[1] && q[2] > solid[2] && q[3] > solid[3]
+}
+
+// hidden reports whether a layer shows in none of a pixel's samples.
+func hidden(q, solid *quad) bool {
+	return q[0] <= solid[0] && q[1] <= solid[1] && q[2] <= solid[2] && q[3] <= solid[3]
 }
 
 // layerWhole stands in cover's order for a layer of which one triangle covers the

@@ -104,7 +104,8 @@ func (t *tiler) resolveRow(x0, y, at int, pix []uint8, front []uint32) {
 			around = surfaceMixed // not known to be all the same
 		}
 		corner = above[x]
-		if t.overs == 0 || !t.ghosts && t.isOpen(at+x) {
+		open := t.overs == 0 || t.isOpen(at+x, s)
+		if open && !t.ghosts {
 			if around == surfaceNone && s[0]|s[1]|s[2]|s[3] == 0 {
 				front[x], left = 0, surfaceNone
 				binary.LittleEndian.PutUint32(pix[4*x:], ground.pixel[(x0+x)&7])
@@ -119,7 +120,7 @@ func (t *tiler) resolveRow(x0, y, at int, pix []uint8, front []uint32) {
 				}
 			}
 		}
-		t.pixel(p, s, at+x, x0+x, y, around)
+		t.pixel(p, s, at+x, x0+x, y, around, open)
 		front[x], left, above[x] = p.nearest, p.surface, p.surface
 		if !p.inked {
 			p.ink = tonePixel(p.r, p.g, p.b)
@@ -128,19 +129,20 @@ func (t *tiler) resolveRow(x0, y, at int, pix []uint8, front []uint32) {
 	}
 }
 
-// isOpen reports that no translucent layer holds anything at a pixel.
-func (t *tiler) isOpen(at int) bool {
-	var any uint64
+// isOpen reports that no translucent layer shows before a pixel's solids.
+func (t *tiler) isOpen(at int, s *quad) bool {
 	for _, layer := range t.over[:t.overs] {
-		q := &t.buf[layer][at]
-		any |= q[0] | q[1] | q[2] | q[3]
+		if !hidden(&t.buf[layer][at], s) {
+			return false
+		}
 	}
-	return any == 0
+	return true
 }
 
 // pixel takes one pixel through all its stages: solids, translucent layers,
-// outline. around is the surface that its three neighbours before it share.
-func (t *tiler) pixel(p *pixel, s *quad, at, x, y int, around uint32) {
+// outline. around is the surface that its three neighbours before it share; open
+// says that no layer shows before it.
+func (t *tiler) pixel(p *pixel, s *quad, at, x, y int, around uint32, open bool) {
 	r := t.r
 	switch {
 	case s[0]|s[1]|s[2]|s[3] == 0:
@@ -154,7 +156,7 @@ func (t *tiler) pixel(p *pixel, s *quad, at, x, y int, around uint32) {
 	default:
 		t.mixed(p, s, x, y)
 	}
-	if t.overs > 0 {
+	if !open {
 		t.cover(p, at, x, y, s)
 	}
 	if p.surface != around || around == surfaceMixed {
