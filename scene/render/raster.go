@@ -102,19 +102,9 @@ func (w tileWindow) rasterise(buf []quad, t *rasterTriangle) {
 
 // unrolled is how many samples of a span are written without looking at its
 // length: most spans are short, and a loop that runs a different number of times
-// on each row costs more in mispredicted branches than some samples that are
-// masked off. Buffers are longer by as much.
+// on each row costs more in mispredicted branches than some samples written as
+// nothing. Buffers are longer by as much.
 const unrolled = 4
-
-// firstOnly[n] keeps the first n of unrolled samples.
-var firstOnly = func() (m [unrolled + 1][unrolled]uint64) {
-	for n := range m {
-		for i := range n {
-			m[n][i] = ^uint64(0)
-		}
-	}
-	return m
-}()
 
 // fillBetween fills sample rows from to to-1. A sample at x is inside when
 // left <= x < right.
@@ -135,14 +125,23 @@ func (w tileWindow) fillBetween(buf []quad, d *depthRows, long, short edge, shor
 			v := uint64(atRow>>8+d.inset[s]+d.perPx*c0)<<idBits | d.id
 			at := (k>>2-w.y)*tileColumns + c0
 			row := buf[at : at+unrolled]
-			keep := &firstOnly[min(n, unrolled)]
-			row[0][s] = max(row[0][s], v&keep[0])
+			row[0][s] = max(row[0][s], v)
 			v += step
-			row[1][s] = max(row[1][s], v&keep[1])
-			v += step
-			row[2][s] = max(row[2][s], v&keep[2])
-			v += step
-			row[3][s] = max(row[3][s], v&keep[3])
+			// Past the span's end nothing is written: 0 is farther than all.
+			v1, v2, v3 := v, v+step, v+2*step
+			if n < 2 {
+				v1 = 0
+			}
+			if n < 3 {
+				v2 = 0
+			}
+			if n < 4 {
+				v3 = 0
+			}
+			v += 2 * step
+			row[1][s] = max(row[1][s], v1)
+			row[2][s] = max(row[2][s], v2)
+			row[3][s] = max(row[3][s], v3)
 			if n > unrolled {
 				row = buf[at+unrolled : at+n]
 				for i := range row {
