@@ -141,10 +141,15 @@ func (b *bottomStrip) write(times float64) {
 	b.times.SetText(b.speaker.Say(id, words.Args{"Times": math.Round(times)}))
 }
 
+// useTheme puts colours, fonts and text size on.
+func (w *Window) useTheme() {
+	fyne.CurrentApp().Settings().SetTheme(look{dark: w.settings.Dark, textSize: float32(w.settings.TextSize)})
+}
+
 // useSettings puts the settings on every part.
 func (w *Window) useSettings() {
 	s := &w.settings
-	fyne.CurrentApp().Settings().SetTheme(look{dark: s.Dark, textSize: float32(s.TextSize)})
+	w.useTheme()
 	w.picture.state.Dark = s.Dark
 	w.picture.state.Show = scene.ShowUsual
 	w.picture.state.Font = pictureFont(13 * s.TextSize)

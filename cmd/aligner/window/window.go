@@ -72,6 +72,8 @@ func New(win fyne.Window, prefs fyne.Preferences, name string, h hulls.Hull,
 	}
 	w := &Window{win: win, prefs: prefs, settings: Load(prefs), open: open,
 		history: inMemory{visit.NewHistory(visit.New(name, h))}, boat: b}
+	// Before anything is measured: sizes in another font are remembered.
+	w.useTheme()
 	w.frames.update = w.update
 	w.mind.aside = inBackground
 	w.picture, w.faces, w.sentence = newPicture(w), newCloseUp(), widget.NewLabel("")
