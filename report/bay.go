@@ -11,52 +11,93 @@ import (
 	"aligner/report/say"
 )
 
-// The scales a bay card is tried at, the largest first. At the last one a page
-// takes ten steps.
-var bayScales = []float64{1.12, 1.05, 1, 0.95, 0.9, 0.85, 0.8, 0.75, 0.7, 0.65, 0.6, 0.55, 0.5, 0.45, 0.4}
+// A bay card is tried at scales from the largest to the least, in steps. At the
+// least a page takes ten steps of a plan.
+const bayLargest, bayLeast, bayShrink = 1.2, 0.36, 0.975
 
-// bay draws the card at the largest scale at which it fits its page.
+// bay draws the card at the largest scale at which it fits its page, its steps
+// below each other or in two columns.
 func bay(in Input, o Options) *drawer {
 	var d *drawer
-	for _, k := range bayScales {
-		d = begin(in, o)
-		d.AddPage()
-		_, top, _, tall := d.InsideMM()
-		if d.bayCard(k) <= top+tall {
-			break
+	for k := bayLargest; k >= bayLeast; k *= bayShrink {
+		for columns := 1; columns <= 2; columns++ {
+			d = begin(in, o)
+			d.AddPage()
+			_, top, _, tall := d.InsideMM()
+			if columns == 2 && (len(d.positions()) > mostInColumn || !d.planned()) {
+				continue
+			}
+			if d.bayCard(k, columns) <= top+tall {
+				d.foot()
+				return d
+			}
 		}
 	}
+	d = begin(in, o)
+	d.AddPage()
+	d.bayCard(bayLeast, 1)
 	d.foot()
 	return d
 }
 
+// mostInColumn is how many clock positions half a page's width takes.
+const mostInColumn = 9
+
 // bayCard draws everything at a scale and gives where it ends.
-func (d *drawer) bayCard(k float64) float64 {
+func (d *drawer) bayCard(k float64, columns int) float64 {
 	x, _, w, _ := d.InsideMM()
 	y := d.head(d.say(words.Of("paper_kind", string(Bay)), nil), d.facts(d.say(words.PaperShaftHeld, words.Args{"Held": d.held()})))
 	y += 1.5 * k
 	y += d.Paragraph(x, y, w, paper.Type{Points: 13 * k, Bold: true}, d.bayHeadline())
+	for _, line := range d.failed() {
+		y += d.Paragraph(x, y, w, paper.Type{Points: 10 * k, Bold: true}, line)
+	}
 	for _, line := range d.baySub() {
 		y += d.Paragraph(x, y, w, paper.Type{Points: 9.5 * k}, line)
 	}
 	y = d.bayDrawings(y+1.5*k, k)
+	y = d.bayBlocks(y, k, columns)
+	return d.bayMinds(y+1.5*k, k)
+}
+
+// bayBlocks draws the steps and the fastening, in their order from left to right
+// and down.
+func (d *drawer) bayBlocks(y, k float64, columns int) float64 {
+	x, _, w, _ := d.InsideMM()
+	const between = 4.0
+	wide := (w - between*float64(columns-1)) / float64(columns)
+	steps := 0
 	if d.planned() {
-		for i := range d.p.Steps {
-			y = d.bayStep(y, k, i)
+		steps = len(d.p.Steps)
+	}
+	end := y
+	for i := 0; i <= steps; i++ {
+		at := x + float64(i%columns)*(wide+between)
+		if i%columns == 0 {
+			y = end
+		}
+		if i == steps {
+			if columns == 2 && i%columns == 0 { // a row of its own
+				wide = w
+			}
+			end = max(end, d.bayLast(at, y, wide, k))
+		} else {
+			end = max(end, d.bayStep(at, y, wide, k, i))
 		}
 	}
-	y = d.bayLast(y, k)
-	return d.bayMinds(y+1*k, k)
+	return end
 }
 
 // planned reports whether there is something to turn or slide.
-func (d *drawer) planned() bool { return d.p.Status == plan.Found || d.p.Status == plan.Unsure }
+func (d *drawer) planned() bool {
+	return !d.hide && (d.p.Status == plan.Found || d.p.Status == plan.Unsure)
+}
 
 // bayHeadline says what this card is for.
 func (d *drawer) bayHeadline() string {
 	switch {
 	case d.planned():
-		return d.say(words.PaperDo, words.Args{"Move": say.Move(d.s, d.u, d.h, floats(d.p.NutFlats), d.p.SlideMM)})
+		return d.say(words.PaperDo, words.Args{"Count": len(d.p.Steps), "Minutes": minutes(d.p)})
 	case d.p.Status == plan.Nothing:
 		return d.say(words.PaperNothingToTurn, nil)
 	case d.p.Status == plan.None:
@@ -69,14 +110,11 @@ func (d *drawer) bayHeadline() string {
 func (d *drawer) baySub() []string {
 	var lines []string
 	if d.told() {
-		lines = append(lines, d.stands()+" "+d.say(words.PaperRule, words.Args{"Named": d.e.Rule.Named, "Limit": d.u.LeafWithUnit(d.e.LimitMM)}))
+		lines = append(lines, d.stands()+" "+d.ruleText())
 	}
 	switch {
 	case d.planned():
-		large, _, _ := d.p.Expected.Axes()
-		line := d.say(words.PlanChance, words.Args{"Chance": say.Chance(d.s, d.p.Probability),
-			"Gap": d.u.LeafWithUnit(2 * amplitude(d.p.Expected.MeanMM)), "Error": d.u.LeafWithUnit(2 * large)})
-		lines = append(lines, line+" "+d.say(words.PaperMinutes, words.Args{"Minutes": int(math.Ceil(d.p.Minutes/5) * 5)}))
+		lines = append(lines, d.expected())
 		if d.e.Next != nil {
 			lines = append(lines, d.say(words.PlanBetterFirst, nil))
 		}
@@ -87,6 +125,11 @@ func (d *drawer) baySub() []string {
 		lines = append(lines, d.next()...)
 	}
 	return append(lines, d.stopped()...)
+}
+
+// ruleText says the rule with its limit.
+func (d *drawer) ruleText() string {
+	return d.say(words.PaperRule, words.Args{"Named": d.e.Rule.Named, "Limits": d.say(words.Of("limits", d.e.Rule.Limits), nil), "Limit": d.u.GapWithUnit(d.e.LimitMM)})
 }
 
 // stands says the gap that the engine's position gives, as the reader sees it.

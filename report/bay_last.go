@@ -15,19 +15,18 @@ import (
 )
 
 // bayLast draws what comes after the steps: gauge, tighten, gauge.
-func (d *drawer) bayLast(y, k float64) float64 {
-	x, _, w, _ := d.InsideMM()
+func (d *drawer) bayLast(x, y, w, k float64) float64 {
 	y += 2.2 * k
 	d.Stroke(paper.Pen{MM: 0.5}, paper.Point{X: x, Y: y}, paper.Point{X: x + w, Y: y})
 	y += 1 * k
 	t := paper.Type{Points: 9.5 * k}
 	if d.p.Status == plan.NotForMoves || d.p.Status == plan.None {
 		y += d.Paragraph(x, y, w, t, d.say(words.PaperWriteHere, nil)) + 0.6*k
-		return d.clockTable(y, k, []clockRow{d.boxes(words.PaperFound), d.boxes(words.PaperFoundAgain)})
+		return d.clockTable(x, y, w, k, []clockRow{d.boxes(words.PaperFound), d.boxes(words.PaperFoundAgain)})
 	}
 	y += d.Paragraph(x, y, w, paper.Type{Points: 11 * k, Bold: true}, d.say(words.PaperThenFasten, nil))
 	y += d.Paragraph(x, y, w, t, d.fastening()) + 0.6*k
-	return d.clockTable(y, k, []clockRow{d.boxes(words.PaperBeforeTight), d.boxes(words.PaperAfterTight)})
+	return d.clockTable(x, y, w, k, []clockRow{d.boxes(words.PaperBeforeTight), d.boxes(words.PaperAfterTight)})
 }
 
 // boxes is a row to write in.
@@ -78,7 +77,7 @@ func (d *drawer) stopped() []string {
 // bayMinds draws cautions on the left and what to bring on the right.
 func (d *drawer) bayMinds(y, k float64) float64 {
 	x, _, w, _ := d.InsideMM()
-	left := 0.6 * w
+	left := 0.63 * w
 	pen := paper.Pen{MM: 0.6}
 	t := paper.Type{Points: max(7.8*k, 6)}
 	head := paper.Type{Points: 9.5 * k, Bold: true}
@@ -115,7 +114,11 @@ func (d *drawer) cautions() []string {
 func (d *drawer) bring() []string {
 	var lines []string
 	for _, item := range job.Bring(d.h, d.v, 0) {
-		if item.Stage == job.Gauging || item.Stage == job.Moving || item.Stage == job.Fastening {
+		switch item.Text.ID {
+		case words.JobBringLeaves: // told one by one below
+		case words.JobBringMirrorForMounts, words.JobBringMirrorForFaces, words.JobBringSpanner, words.JobBringOlderSpanner,
+			words.JobBringUnknownSpanner, words.JobBringFootSpanners, words.JobBringShims, words.JobBringLeverOrScrews,
+			words.JobBringSupport, words.JobBringFreeingOil, words.JobBringTorqueWrench, words.JobBringTorqueWrenchTo:
 			lines = append(lines, item.Text.Say(d.s, d.u))
 		}
 	}

@@ -16,9 +16,9 @@ import (
 // bayDrawings draws mounts and clock beside each other.
 func (d *drawer) bayDrawings(y, k float64) float64 {
 	x, _, w, _ := d.InsideMM()
-	tall := 80 * k
-	clockWide := min(62*k, 0.36*w)
-	d.drawMounts(x, y, w-clockWide-3*k, tall, k)
+	tall := 72 * k
+	clockWide := min(63*k, 0.36*w)
+	d.drawMounts(x, y, w-clockWide-3*k, tall, min(k, 1))
 	cx := x + w - clockWide
 	face := clockFace{atDeg: d.positions(), boxes: !d.told()}
 	title := words.PaperGapEmpty
@@ -57,12 +57,12 @@ func (d *drawer) planMapIn(x, y, w, h, labels, k float64) planMap {
 			low[i], high[i] = min(low[i], m.AtMM[i]), max(high[i], m.AtMM[i])
 		}
 	}
-	m := planMap{up: 1, hexagonMM: 6.2 * k, centreMM: [2]float64{(low[0] + high[0]) / 2, (low[1] + high[1]) / 2},
+	m := planMap{up: 1, hexagonMM: 7 * k, centreMM: [2]float64{(low[0] + high[0]) / 2, (low[1] + high[1]) / 2},
 		middle: paper.Point{X: x + w/2, Y: y + h/2}}
 	if d.o.Seen == visit.LookingAft {
 		m.up = -1
 	}
-	edge := 2 * 10.5 * k
+	edge := 2 * 11.5 * k
 	m.scale = min((h-edge)/max(high[0]-low[0], 1), (w-2*labels-edge)/max(high[1]-low[1], 1))
 	return m
 }
@@ -106,7 +106,6 @@ func (d *drawer) drawEngine(m planMap, top, bottom, k float64) {
 	pen := paper.Pen{MM: 0.2, Grey: 140, Dash: []float64{1.2, 1.2}}
 	d.Rect(min(a.X, b.X), min(a.Y, b.Y), math.Abs(a.X-b.X), math.Abs(a.Y-b.Y), &pen, nil)
 	middle := m.at((low[0]+high[0])/2, 0)
-	d.Mid(middle.X-12*k, middle.Y, 24*k, paper.Type{Points: 8.5 * k, Align: paper.Centre, Grey: 90}, d.say(words.PaperEngine, nil))
 	// The shaft runs aft from the face, under the engine in a V-drive.
 	face, end := m.at(0, 0), bottom-1
 	if m.up < 0 {
@@ -118,7 +117,16 @@ func (d *drawer) drawEngine(m planMap, top, bottom, k float64) {
 	half := max(d.h.Coupling.OuterDiameterMM/2*m.scale, 3*k)
 	d.Rect(face.X-half, face.Y-1.3*k, 2*half, 1.1*k, nil, paper.Shade(40))
 	d.Rect(face.X-half, face.Y+0.2*k, 2*half, 1.1*k, nil, paper.Shade(40))
-	d.Mid(face.X+half+1*k, face.Y, 16*k, paper.Type{Points: 7.5 * k, Grey: 60}, d.say(words.PaperCoupling, nil))
+	d.plate(middle, k, d.say(words.PaperEngine, nil))
+	d.plate(paper.Point{X: face.X, Y: face.Y - m.up*3.4*k}, k, d.say(words.PaperCoupling, nil))
+}
+
+// plate writes a small word over whatever lines there are.
+func (d *drawer) plate(c paper.Point, k float64, text string) {
+	t := paper.Type{Points: 7.5 * k, Align: paper.Centre, Grey: 60}
+	w := d.WidthMM(t, text) + 1
+	d.Rect(c.X-w/2, c.Y-1.5*k, w, 3*k, nil, paper.Shade(255))
+	d.Mid(c.X-w/2, c.Y, w, t, text)
 }
 
 // drawMount draws one mount's nut as seen from above and says beside it what to
@@ -140,16 +148,23 @@ func (d *drawer) drawMount(m planMap, i int, x, w, labels, k float64) {
 	}
 	d.Polygon(paper.Regular(c, m.hexagonMM*0.78, corners, math.Pi/float64(corners)), &width, paper.Shade(255))
 	text := "–"
+	if d.hide {
+		text = ""
+	}
 	if flats != 0 {
 		text = fmt.Sprintf("%+d", flats)
 		if mount.Kind == hulls.Rubber {
 			d.TurnArrow(c, m.hexagonMM*1.12, 1.1*k, flats < 0)
 		}
 	}
-	d.Mid(c.X-m.hexagonMM, c.Y, 2*m.hexagonMM, paper.Type{Points: 13 * k, Bold: true, Align: paper.Centre}, text)
+	room := 1.25 * m.hexagonMM
+	if corners == 4 {
+		room = m.hexagonMM
+	}
+	d.Mid(c.X-room/2, c.Y, room, paper.Type{Points: 13 * k, Bold: true, Align: paper.Centre}, text)
 	if slideMM != 0 {
 		side := math.Copysign(1, -slideMM*m.up)
-		y := c.Y + m.hexagonMM*1.55
+		y := c.Y + m.hexagonMM*1.5
 		d.Arrow(paper.Point{X: c.X - side*5*k, Y: y}, paper.Point{X: c.X + side*6*k, Y: y}, 1.1*k)
 	}
 	d.mountLabel(m, i, c, flats, slideMM, x, w, labels, k)
@@ -159,15 +174,26 @@ func (d *drawer) drawMount(m planMap, i int, x, w, labels, k float64) {
 func (d *drawer) mountLabel(m planMap, i int, c paper.Point, flats int, slideMM, x, w, labels, k float64) {
 	mount := &d.h.Mounts[i]
 	big, small := paper.Type{Points: 12.5 * k, Bold: true}, paper.Type{Points: 9 * k}
-	lines := []struct {
+	left := c.X < m.middle.X
+	gap := m.hexagonMM*1.12 + 2.6*k
+	from, room := c.X+gap, x+w-1-(c.X+gap)
+	if left {
+		from, room = x+1, c.X-gap-(x+1)
+	}
+	room = max(room, 12*k)
+	var lines []struct {
 		t    paper.Type
 		text string
-	}{{paper.Type{Points: 9.5 * k, Bold: true}, mount.Name}}
+	}
 	add := func(t paper.Type, text string) {
 		lines = append(lines, struct {
 			t    paper.Type
 			text string
 		}{t, text})
+	}
+	name := paper.Type{Points: 9.5 * k, Bold: true}
+	for _, text := range d.Wrap(room, name, mount.Name) {
+		add(name, text)
 	}
 	if flats != 0 {
 		add(big, d.turnText(mount, flats))
@@ -176,10 +202,10 @@ func (d *drawer) mountLabel(m planMap, i int, c paper.Point, flats int, slideMM,
 		}
 	}
 	if slideMM != 0 {
-		add(small, d.slideText(slideMM))
+		add(big, d.slideText(slideMM))
 	}
 	found := d.v.Found(mount.Name)
-	if flats == 0 && slideMM == 0 {
+	if flats == 0 && slideMM == 0 && !d.hide {
 		add(small, d.say(words.PaperLeave, nil))
 	}
 	if found.Nut != visit.Free {
@@ -189,17 +215,12 @@ func (d *drawer) mountLabel(m planMap, i int, c paper.Point, flats int, slideMM,
 	for _, l := range lines {
 		tall += l.t.LineMM()
 	}
-	left := c.X < m.middle.X
-	gap := m.hexagonMM*1.12 + 2.6*k
 	y := c.Y - tall/2
 	for _, l := range lines {
-		l.t.Align = paper.Left
-		from, room := c.X+gap, x+w-1-(c.X+gap)
 		if left {
 			l.t.Align = paper.Right
-			from, room = x+1, c.X-gap-(x+1)
 		}
-		y += d.Line(from, y, max(room, 12*k), l.t, l.text)
+		y += d.Line(from, y, room, l.t, l.text)
 	}
 }
 
@@ -222,7 +243,12 @@ func (d *drawer) turns(flats int) string {
 	if flats < 0 {
 		flats, way = -flats, words.PaperClockwise
 	}
-	args := words.Args{"Way": d.say(way, nil), "Count": flats / 6, "Flats": flats % 6}
+	count := 2
+	if flats%6 == 1 {
+		count = 1
+	}
+	args := words.Args{"Way": d.say(way, nil), "Count": flats / 6,
+		"Flats": d.say(words.Flats, words.Args{"Count": count, "Number": flats % 6})}
 	switch {
 	case flats < 6:
 		return d.say(words.PaperNoTurn, args)

@@ -7,7 +7,6 @@ import (
 	"fmt"
 	"math"
 	"slices"
-	"strings"
 
 	"aligner/assets/words"
 	"aligner/hulls"
@@ -17,8 +16,7 @@ import (
 )
 
 // bayStep draws one step and gives where the next begins.
-func (d *drawer) bayStep(y, k float64, i int) float64 {
-	x, _, w, _ := d.InsideMM()
+func (d *drawer) bayStep(x, y, w, k float64, i int) float64 {
 	step := &d.p.Steps[i]
 	y += 2.2 * k
 	d.Stroke(paper.Pen{MM: 0.5}, paper.Point{X: x, Y: y}, paper.Point{X: x + w, Y: y})
@@ -27,30 +25,43 @@ func (d *drawer) bayStep(y, k float64, i int) float64 {
 	d.Circle(paper.Point{X: x + 4.5*k, Y: y + 4*k}, 4.2*k, nil, paper.Shade(0))
 	d.Mid(x, y+4*k, 9*k, paper.Type{Points: 15 * k, Bold: true, Align: paper.Centre, Grey: 255}, fmt.Sprint(i+1))
 	y += d.Paragraph(in, y, x+w-in, paper.Type{Points: 13 * k, Bold: true}, d.stepMove(step))
-	y += d.Paragraph(in, y, x+w-in, paper.Type{Points: 9.5 * k}, d.stepHow(step))
-	y = d.expectTable(y+0.6*k, k, step)
-	d.StopSign(paper.Point{X: x + 4.5*k, Y: y + 4.2*k}, 4.4*k, d.say(words.PaperStop, nil))
-	below := d.Paragraph(in, y+1.6*k, x+w-in, paper.Type{Points: 11 * k, Bold: true}, d.stopText(step))
-	return y + max(8.5*k, 1.6*k+below)
+	if how := d.stepHow(step); i == 0 || how != d.stepHow(&d.p.Steps[i-1]) { // once is enough
+		y += d.Paragraph(in, y, x+w-in, paper.Type{Points: 9.5 * k}, how)
+	}
+	y = d.expectTable(x, y+0.6*k, w, k, step)
+	d.StopSign(paper.Point{X: x + 5*k, Y: y + 5.2*k}, 4.9*k, d.say(words.PaperStop, nil))
+	below := d.Paragraph(in+1*k, y+2.4*k, x+w-in-1*k, paper.Type{Points: 11.5 * k, Bold: true}, d.stopText(step))
+	return y + max(9.8*k, 2.4*k+below)
 }
 
 // stepMove says what to turn and slide, each with its turns.
 func (d *drawer) stepMove(step *plan.Step) string {
-	var parts []string
+	// Mounts to which the same is done are named together.
+	var said []string
+	names := map[string][]int{}
+	add := func(i int, what string) {
+		if names[what] == nil {
+			said = append(said, what)
+		}
+		names[what] = append(names[what], i)
+	}
 	for i := range d.h.Mounts {
 		m := &d.h.Mounts[i]
 		if n := step.NutFlats[i]; n != 0 {
-			text := m.Name + " " + d.turnText(m, n)
+			text := d.turnText(m, n)
 			if m.Kind == hulls.Rubber {
 				text += " (" + d.turns(n) + ")"
 			}
-			parts = append(parts, text)
+			add(i, text)
 		}
 		if mm := step.SlideMM[i]; mm != 0 {
-			parts = append(parts, m.Name+" "+d.slideText(mm))
+			add(i, d.slideText(mm))
 		}
 	}
-	return strings.Join(parts, ", ")
+	for i, what := range said {
+		said[i] = d.mountNames(names[what]) + " " + what
+	}
+	return joinComma(said)
 }
 
 // stepHow says how it is done.
@@ -86,20 +97,24 @@ func (d *drawer) stopText(step *plan.Step) string {
 
 // expectTable draws the gap to expect at each position, the leaves that should
 // and should not go, and empty boxes.
-func (d *drawer) expectTable(y, k float64, step *plan.Step) float64 {
+func (d *drawer) expectTable(x, y, w, k float64, step *plan.Step) float64 {
 	positions := d.positions()
 	expect, leaves, found := make([]string, len(positions)), make([]string, len(positions)), make([]string, len(positions))
+	goesOnly, stopsOnly := make([]string, len(positions)), make([]string, len(positions))
 	for i, deg := range positions {
 		gap := step.GapAtMM(deg)
 		expect[i] = d.leaf(gap)
 		goes, stops := d.leavesFor(gap)
-		leaves[i] = d.goesStops(goes, stops)
+		goesOnly[i], stopsOnly[i] = d.orDash(goes), d.orDash(stops)
+		leaves[i] = goesOnly[i] + " / " + stopsOnly[i]
 	}
-	return d.clockTable(y, k, []clockRow{
-		{d.say(words.PaperExpect, words.Args{"Unit": d.u.GapUnit()}), expect, true},
-		{d.say(words.PaperLeaves, nil), leaves, false},
-		{d.say(words.PaperFound, nil), found, false},
-	})
+	rows := []clockRow{{d.say(words.PaperExpect, words.Args{"Unit": d.u.GapUnit()}), expect, true}}
+	if columnMM(w, k, len(positions)) < 13*k { // one above the other
+		rows = append(rows, clockRow{d.say(words.PaperGoesOnly, nil), goesOnly, false}, clockRow{d.say(words.PaperStops, nil), stopsOnly, false})
+	} else {
+		rows = append(rows, clockRow{d.say(words.PaperLeaves, nil), leaves, false})
+	}
+	return d.clockTable(x, y, w, k, append(rows, clockRow{d.say(words.PaperFound, nil), found, false}))
 }
 
 // clockRow is one line of a table with a column for each position. Empty texts
@@ -110,12 +125,16 @@ type clockRow struct {
 	bold  bool
 }
 
+// labelMM is the width of a table's first column, at a scale of 1.
+const labelMM = 22.0
+
+// columnMM is the width left for each position.
+func columnMM(w, k float64, positions int) float64 { return (w - labelMM*k) / float64(positions) }
+
 // clockTable draws rows under the positions.
-func (d *drawer) clockTable(y, k float64, rows []clockRow) float64 {
-	x, _, w, _ := d.InsideMM()
+func (d *drawer) clockTable(x, y, w, k float64, rows []clockRow) float64 {
 	positions := d.positions()
-	label := 27 * k
-	column := (w - label) / float64(len(positions))
+	label, column := labelMM*k, columnMM(w, k, len(positions))
 	line := 5.2 * k
 	d.Rect(x, y, w, line, nil, paper.Shade(225))
 	d.Mid(x+1, y+line/2, label-2, paper.Type{Points: 8.5 * k}, d.say(words.PaperClock, nil))
@@ -158,15 +177,12 @@ func (d *drawer) leavesFor(gapMM float64) (goesMM, stopsMM float64) {
 	return goesMM, 0
 }
 
-// goesStops writes a pair of leaves: "8/10", "-/1.5".
-func (d *drawer) goesStops(goesMM, stopsMM float64) string {
-	write := func(mm float64) string {
-		if mm == 0 {
-			return "–"
-		}
-		return d.thickness(mm)
+// orDash writes a leaf, or that there is none.
+func (d *drawer) orDash(mm float64) string {
+	if mm == 0 {
+		return "–"
 	}
-	return write(goesMM) + " / " + write(stopsMM)
+	return d.thickness(mm)
 }
 
 // next says what to gauge next, as the reader sees it.

@@ -21,9 +21,9 @@ type clockFace struct {
 
 // drawClock draws it into a square r about c. Numbers stand outside the rim.
 func (d *drawer) drawClock(c paper.Point, r float64, f clockFace) {
-	rim, k := 0.62*r, r/30
+	rim, k := 0.59*r, r/30
 	if f.gapMM != nil {
-		d.gapBand(c, rim, 0.17*r, *f.gapMM)
+		d.gapBand(c, rim, 0.13*r, *f.gapMM)
 	}
 	d.Circle(c, rim, &paper.Pen{MM: 0.5 * k}, nil)
 	for hour := range 12 {
@@ -33,19 +33,22 @@ func (d *drawer) drawClock(c paper.Point, r float64, f clockFace) {
 		d.Mid(at.X-5*k, at.Y, 10*k, paper.Type{Points: 9 * k, Align: paper.Centre, Grey: 60}, fmt.Sprint((hour+11)%12+1))
 	}
 	port := d.seenRad(270)
-	bold := paper.Type{Points: 9.5 * k, Bold: true, Align: paper.Centre}
-	at := paper.Around(c, 7.2*k, port)
+	bold := paper.Type{Points: 8 * k, Bold: true, Align: paper.Centre}
+	at := paper.Around(c, 6*k, port)
 	d.Mid(at.X-7*k, at.Y, 14*k, bold, d.say(words.PaperPort, nil))
-	at = paper.Around(c, 7.2*k, port+math.Pi)
+	at = paper.Around(c, 6*k, port+math.Pi)
 	d.Mid(at.X-7*k, at.Y, 14*k, bold, d.say(words.PaperStarboard, nil))
 	for _, deg := range f.atDeg {
-		at := paper.Around(c, 0.9*r, d.seenRad(deg))
+		at := paper.Around(c, 0.86*r, d.seenRad(deg))
+		if f.boxes {
+			at = paper.Around(c, 0.84*r, d.seenRad(deg))
+		}
 		switch {
 		case f.boxes:
 			w := min(9*k, 1.5*r/float64(len(f.atDeg))*2)
 			d.Rect(at.X-w/2, at.Y-3*k, w, 6*k, &paper.Pen{MM: 0.3}, paper.Shade(255))
 		case f.gapMM != nil:
-			room := min(12*k, 2*math.Pi*0.9*r/float64(len(f.atDeg)))
+			room := min(8.4*k, 2*math.Pi*0.86*r/float64(len(f.atDeg)))
 			d.Mid(at.X-room/2, at.Y, room, paper.Type{Points: 10.5 * k, Bold: true, Align: paper.Centre}, d.leaf(gapAt(*f.gapMM, deg)))
 		}
 	}

@@ -9,7 +9,8 @@ import (
 	"aligner/scene"
 )
 
-// customer draws the page.
+// customer draws the page. Pictures take what room the words leave; where that
+// is too little the words shrink.
 func customer(in Input, o Options) (*drawer, error) {
 	d := begin(in, o)
 	d.AddPage()
@@ -21,47 +22,90 @@ func customer(in Input, o Options) (*drawer, error) {
 	y := d.head(d.say(words.Of("paper_kind", string(Customer)), nil), d.facts())
 	y += 3
 	y += d.Paragraph(x, y, w, paper.Type{Points: 17, Bold: true}, d.customerHeadline(before, after)) + 2
-	if y, err = d.customerPictures(y, before, after); err != nil {
-		return nil, err
+	said := d.customerBlocks(before, after)
+	const signed, titles = 11.0, 13.0
+	k, room := 1.0, 0.0
+	for ; ; k *= 0.97 {
+		room = top + tall - signed - titles - y - d.blocksMM(said, k)
+		if room >= leastPictures || k < 0.5 {
+			break
+		}
 	}
-	y = d.sentences(y+2, d.customerSentences(before, after), paper.Type{Points: 12.5})
-	if watch := d.watch(); len(watch) > 0 {
-		y += d.Line(x, y+1, w, paper.Type{Points: 13, Bold: true}, d.say(words.PaperWatch, nil)) + 2
-		y = d.bullets(y, watch, paper.Type{Points: 11.5}, top+tall-30)
+	if before != nil {
+		room = min(room, mostPictures)
+		if y, err = d.beforeAfterPictures(y, before, after, view{scene.ViewWhole, room * 0.48}, view{scene.ViewCoupling, room * 0.52}); err != nil {
+			return nil, err
+		}
 	}
-	y += d.Line(x, y+1, w, paper.Type{Points: 13, Bold: true}, d.say(words.PaperBack, nil)) + 2
-	y = d.bullets(y, d.comeBack(), paper.Type{Points: 11.5}, top+tall-12)
-	d.signatures(max(y+8, top+tall-9), words.PaperSignYard, words.PaperSignDate)
+	d.drawBlocks(y+2, said, k)
+	d.signatures(top+tall-signed+2, words.PaperSignYard, words.PaperSignDate)
 	d.foot()
 	return d, nil
 }
 
-// sentences sets paragraphs with room between them.
-func (d *drawer) sentences(y float64, list []string, t paper.Type) float64 {
-	x, _, w, _ := d.InsideMM()
-	for _, text := range list {
-		y += d.Paragraph(x, y, w, t, text) + 1.8
-	}
-	return y
+// What both rows of pictures together may take, in mm.
+const leastPictures, mostPictures = 70.0, 106.0
+
+// block is text of one kind under a title: paragraphs, or a list.
+type block struct {
+	title string
+	lines []string
+	list  bool
 }
 
-// bullets sets a list, smaller where it would not fit above a limit.
-func (d *drawer) bullets(y float64, list []string, t paper.Type, limit float64) float64 {
+// customerBlocks is all the words below the pictures.
+func (d *drawer) customerBlocks(before, after *stood) []block {
+	said := []block{{lines: d.customerSentences(before, after)}}
+	if watch := d.watch(); len(watch) > 0 && before != nil {
+		said = append(said, block{d.say(words.PaperWatch, nil), watch, true})
+	}
+	if before != nil {
+		said = append(said, block{d.say(words.PaperBack, nil), d.comeBack(), true})
+	}
+	return said
+}
+
+// blocksMM is the height of blocks at a scale.
+func (d *drawer) blocksMM(said []block, k float64) float64 {
+	_, _, w, _ := d.InsideMM()
+	tall := 2.0
+	for _, b := range said {
+		t, in, after := b.set(k)
+		if b.title != "" {
+			tall += blockTitle(k).LineMM() + 2*k
+		}
+		for _, text := range b.lines {
+			tall += d.ParagraphMM(w-in, t, text) + after
+		}
+	}
+	return tall
+}
+
+// drawBlocks sets blocks below each other.
+func (d *drawer) drawBlocks(y float64, said []block, k float64) {
 	x, _, w, _ := d.InsideMM()
-	for ; t.Points > 6; t.Points *= 0.94 {
-		tall := 0.0
-		for _, text := range list {
-			tall += d.ParagraphMM(w-4, t, text) + 0.8
+	for _, b := range said {
+		t, in, after := b.set(k)
+		if b.title != "" {
+			y += 1*k + d.Line(x, y+1*k, w, blockTitle(k), b.title) + 1*k
 		}
-		if y+tall <= limit {
-			break
+		for _, text := range b.lines {
+			if b.list {
+				d.Line(x, y, 4, t, "•")
+			}
+			y += d.Paragraph(x+in, y, w-in, t, text) + after
 		}
 	}
-	for _, text := range list {
-		d.Line(x, y, 4, t, "•")
-		y += d.Paragraph(x+4, y, w-4, t, text) + 0.8
+}
+
+func blockTitle(k float64) paper.Type { return paper.Type{Points: 13 * k, Bold: true} }
+
+// set is how a block's lines are set: type, indent, and room after each.
+func (b *block) set(k float64) (t paper.Type, in, after float64) {
+	if b.list {
+		return paper.Type{Points: 11.5 * k}, 4, 0.8 * k
 	}
-	return y
+	return paper.Type{Points: 12.5 * k}, 0, 1.8 * k
 }
 
 // signatures draws lines to sign on, side by side.
@@ -75,57 +119,7 @@ func (d *drawer) signatures(y float64, labels ...words.ID) {
 	}
 }
 
-// customerPictures draws the boat before and after, whole and at the coupling,
-// all at the same exaggeration, which is stated.
-func (d *drawer) customerPictures(y float64, before, after *stood) (float64, error) {
-	var states []*stood
-	var titles []words.ID
-	if before != nil {
-		states, titles = append(states, before), append(titles, words.PaperBefore)
-	}
-	if after != nil {
-		title := words.PaperAfter
-		if after.planned {
-			title = words.PaperPlanned
-		}
-		states, titles = append(states, after), append(titles, title)
-	}
-	if len(states) == 0 {
-		return y, nil
-	}
-	x, _, w, _ := d.InsideMM()
-	const between = 4.0
-	wide := (w - between) / 2
-	of, err := d.drawable(states)
-	if err != nil {
-		return y, err
-	}
-	views := []struct {
-		name string
-		tall float64
-	}{{scene.ViewWhole, 48}, {scene.ViewCoupling, 52}}
-	for i := range states {
-		at := x + float64(i)*(wide+between)
-		d.Line(at, y, wide, paper.Type{Points: 13, Bold: true}, d.say(titles[i], nil))
-		d.Line(at, y, wide, paper.Type{Points: 10.5, Align: paper.Right}, d.widest(states[i]))
-		down := y + 6.5
-		for _, view := range views {
-			picture, err := d.picture(of, i, view.name, wide, view.tall)
-			if err != nil {
-				return y, err
-			}
-			if err := d.Picture(at, down, wide, view.tall, picture); err != nil {
-				return y, err
-			}
-			d.Rect(at, down, wide, view.tall, &paper.Pen{MM: 0.25}, nil)
-			down += view.tall + 1.5
-		}
-	}
-	y += 6.5 + views[0].tall + views[1].tall + 3
-	return y + d.Paragraph(x, y, w, paper.Type{Points: 9}, d.say(words.PaperTimes, words.Args{"Times": d.u.Plain(of.times, 0)})), nil
-}
-
 // widest says how far apart the faces are at their widest.
 func (d *drawer) widest(s *stood) string {
-	return d.say(words.PaperWidest, words.Args{"Gap": d.u.LeafWithUnit(2 * amplitude(s.gapMM))})
+	return d.say(words.PaperWidest, words.Args{"Gap": d.plain(2 * amplitude(s.gapMM))})
 }

@@ -23,9 +23,17 @@ func (d *drawer) side(deg float64) string {
 	return d.say(names[int(math.Round(deg/45))%8], nil)
 }
 
+// plain writes a gap in a unit of everyday: thousandths of an inch as inches.
+func (d *drawer) plain(mm float64) string {
+	if d.u.Metric {
+		return d.u.LeafWithUnit(mm)
+	}
+	return d.u.Plain(d.u.Leaf(mm)/25.4, 4) + " in"
+}
+
 // wide says a gap, and in sheets of paper what that is.
 func (d *drawer) wide(mm float64) string {
-	args := words.Args{"Gap": d.u.LeafWithUnit(mm), "Count": int(math.Round(mm / sheetMM))}
+	args := words.Args{"Gap": d.plain(mm), "Count": int(math.Round(mm / sheetMM))}
 	if args["Count"] == 0 {
 		return d.say(words.PaperThin, args)
 	}
@@ -50,6 +58,8 @@ func (d *drawer) customerHeadline(before, after *stood) string {
 			return d.say(words.PaperHeadFine, nil)
 		}
 		return d.say(words.PaperHeadToDo, nil)
+	case d.e.Verdict == gauge.Within && len(d.failed()) > 0:
+		return d.say(words.PaperHeadDoneBut, nil)
 	case d.e.Verdict == gauge.Within:
 		return d.say(words.PaperHeadDone, nil)
 	}
@@ -63,7 +73,7 @@ func (d *drawer) customerSentences(before, after *stood) []string {
 	}
 	var lines []string
 	size := 2 * amplitude(before.gapMM)
-	args := words.Args{"Gap": d.wide(size), "Side": d.side(opensDeg(before.gapMM)), "Limit": d.u.LeafWithUnit(d.e.LimitMM)}
+	args := words.Args{"Gap": d.wide(size), "Side": d.side(opensDeg(before.gapMM)), "Limit": d.plain(d.e.LimitMM)}
 	if d.wasOutside(before) {
 		lines = append(lines, d.say(words.PaperTellWrong, args), d.say(words.PaperTellHarm, nil))
 	} else {
@@ -77,8 +87,8 @@ func (d *drawer) customerSentences(before, after *stood) []string {
 	case after.planned:
 		lines = append(lines, d.say(words.PaperTellPlanned, words.Args{"Gap": d.wide(d.apart(after))}))
 	case d.e.Verdict == gauge.Within && d.v.Target.Spread.Given():
-		lines = append(lines, d.say(words.PaperTellDoneAim, words.Args{"Gap": d.u.LeafWithUnit(d.apart(after)), "Limit": args["Limit"],
-			"Aim": d.u.LeafWithUnit(d.v.Target.Spread.MM()), "Side": d.side(d.v.Target.OpensAtDeg), "Reason": d.v.Target.Reason}))
+		lines = append(lines, d.say(words.PaperTellDoneAim, words.Args{"Gap": d.plain(d.apart(after)), "Limit": args["Limit"],
+			"Aim": d.plain(d.v.Target.Spread.MM()), "Side": d.side(d.v.Target.OpensAtDeg), "Reason": d.v.Target.Reason}))
 	case d.e.Verdict == gauge.Within:
 		lines = append(lines, d.say(words.PaperTellDone, words.Args{"Gap": d.wide(d.apart(after)), "Limit": args["Limit"]}))
 	default:

@@ -7,6 +7,7 @@ import (
 	"strings"
 
 	"aligner/assets/words"
+	"aligner/report/job"
 	"aligner/report/paper"
 )
 
@@ -33,6 +34,18 @@ func (d *drawer) facts(more ...string) string {
 	}
 	list = append(list, d.boat())
 	return strings.Join(append(list, more...), "  ·  ")
+}
+
+// failed says which checks of the look-over failed: that stays in sight on every
+// result.
+func (d *drawer) failed() []string {
+	var lines []string
+	for _, f := range d.v.LookOver {
+		if f.Finding == string(job.Failed) {
+			lines = append(lines, d.say(words.LookOverFailed, words.Args{"Check": f.Check}))
+		}
+	}
+	return lines
 }
 
 // foot writes the program and the page's number at the foot of every page.

@@ -27,7 +27,7 @@ const (
 )
 
 // Kinds are all of them.
-var Kinds = []Kind{Bay, Customer}
+var Kinds = []Kind{Bay, Record, Customer, Class}
 
 // Input is what a sheet tells of. The estimate must be of the document's visit,
 // the plan of both.
@@ -52,6 +52,8 @@ type Options struct {
 	// visit is written anew.
 	FileName string
 	File     []byte
+	// Quick leaves soft shadows out of the pictures, which take most of the time.
+	Quick bool
 }
 
 // Work estimates and plans a visit.
@@ -100,6 +102,8 @@ type drawer struct {
 	v  *visit.Visit
 	e  *gauge.Estimate
 	p  *plan.Plan
+	// hide leaves out what the plan says.
+	hide bool
 }
 
 // begin is an empty document.

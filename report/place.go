@@ -87,10 +87,40 @@ func (d *drawer) present() [2]float64 {
 // told reports whether there is a gap to tell of.
 func (d *drawer) told() bool { return d.e.Status == "ready" && d.e.Flat && d.e.GapCount > 0 }
 
+// mostPositions is how many columns a table takes before its numbers get small.
+const mostPositions = 12
+
+// fewer leaves of many positions those nearest to the hours.
+func fewer(list []float64) []float64 {
+	if len(list) <= mostPositions {
+		return list
+	}
+	off := func(deg, hour float64) float64 { return math.Abs(math.Mod(deg-hour+540, 360) - 180) }
+	keep := map[float64]bool{}
+	for hour := 0.0; hour < 360; hour += 30 {
+		best := list[0]
+		for _, deg := range list {
+			if off(deg, hour) < off(best, hour) {
+				best = deg
+			}
+		}
+		if off(best, hour) < 15 {
+			keep[best] = true
+		}
+	}
+	var some []float64
+	for _, deg := range list {
+		if keep[deg] {
+			some = append(some, deg)
+		}
+	}
+	return some
+}
+
 // positions are the clock positions to gauge at, as the visit did, in the order
 // they are seen.
 func (d *drawer) positions() []float64 {
-	list := d.e.ClockDeg
+	list := fewer(d.e.ClockDeg)
 	if len(list) == 0 {
 		list = []float64{0, 45, 90, 135, 180, 225, 270, 315}
 	}

@@ -18,6 +18,10 @@ func PDF(in Input, o Options) ([]byte, error) {
 		d = bay(in, o)
 	case Customer:
 		d, err = customer(in, o)
+	case Record:
+		d, err = record(in, o)
+	case Class:
+		d, err = class(in, o)
 	default:
 		err = &hulls.Fault{Place: "kind", Value: fmt.Sprintf("%q", string(o.Kind)), Limit: fmt.Sprint("one of ", Kinds), Mend: "correct the kind"}
 	}

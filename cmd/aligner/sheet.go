@@ -19,7 +19,7 @@ import (
 
 type sheetCmd struct {
 	Visit   string `arg:"" help:"${help_visit}"`
-	Kind    string `enum:"bay,customer" required:"" help:"${help_sheet_kind}"`
+	Kind    string `enum:"bay,record,customer,class" required:"" help:"${help_sheet_kind}"`
 	Out     string `name:"out" short:"o" required:"" placeholder:"FILE" help:"${help_sheet_out}"`
 	Paper   string `enum:"a4,letter" default:"a4" help:"${help_sheet_paper}"`
 	Looking string `enum:"forward,aft" default:"forward" help:"${help_sheet_looking}"`
@@ -66,7 +66,7 @@ func (c *sheetCmd) options(d *visit.Document) (report.Options, error) {
 		return o, &hulls.Fault{Place: "--until", Value: fmt.Sprint(c.Until), Limit: words.Say(words.SheetUntilLimit, words.Args{"Most": most}), Mend: words.Say(words.SheetUntilMend, nil)}
 	case c.Until >= 0:
 		*d = report.Until(*d, c.Until)
-	case c.Kind == "class":
+	case o.Kind == report.Class:
 		*d = report.Until(*d, report.BeforeMoving(&d.Visit))
 	default: // whole, so the file as it is goes into a record
 		if data, fault := visitBytes(c.Visit); fault == nil {

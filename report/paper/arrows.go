@@ -42,5 +42,8 @@ func (s *Sheet) StopSign(c Point, r float64, word string) {
 	corners := Regular(c, r, 8, math.Pi/8)
 	s.Polygon(corners, &Pen{MM: 0.3}, Shade(0))
 	s.Polygon(Regular(c, r*0.9, 8, math.Pi/8), &Pen{MM: 0.25, Grey: 255}, nil)
-	s.Mid(c.X-r*0.8, c.Y, r*1.6, Type{Points: r * 2.3, Bold: true, Align: Centre, Grey: 255}, word)
+	// As large as it goes in, however small that is: the outline says it too.
+	t := Type{Points: 10, Bold: true, Align: Centre, Grey: 255}
+	t.Points *= 1.6 * r / s.WidthMM(t, word)
+	s.put(c.X-r, c.Y+t.Points*MMPerPoint*capHeight/2, 2*r, t, word)
 }

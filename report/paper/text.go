@@ -32,8 +32,9 @@ const (
 	capHeight = 0.73
 )
 
-// leastPoints is the smallest a line is shrunk to; what is longer still is cut.
-const leastPoints = 5.5
+// leastPoints is the smallest a line is shrunk to, or leastPart of its size where
+// that is small already; what is longer still is cut.
+const leastPoints, leastPart = 5.5, 0.75
 
 // LineMM is the height of a line.
 func (t Type) LineMM() float64 { return t.Points * MMPerPoint * leading }
@@ -82,7 +83,7 @@ func (s *Sheet) fitted(w float64, t Type, text string) (Type, string) {
 	if width <= w {
 		return t, text
 	}
-	t.Points = max(leastPoints, t.Points*w/width*0.999)
+	t.Points = max(min(leastPoints, leastPart*t.Points), t.Points*w/width*0.999)
 	if s.WidthMM(t, text) <= w {
 		return t, text
 	}
