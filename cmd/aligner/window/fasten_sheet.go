@@ -34,12 +34,19 @@ func newFastenSheet(w *Window) *fastenSheet {
 	s.what.PlaceHolder = w.speaker.Say(words.FastenWhat, nil)
 	record := widget.NewButton(w.speaker.Say(words.FastenTightened, nil), func() {
 		if s.what.Selected != "" {
-			w.do(&visit.RecordFastening{Fasten: visit.Fasten{What: s.what.Selected}})
+			what := s.what.Selected
+			if i := s.what.SelectedIndex(); i == len(s.what.Options)-1 {
+				what = couplingBolts // files speak one language
+			}
+			w.do(&visit.RecordFastening{Fasten: visit.Fasten{What: what}})
 		}
 	})
 	s.box = container.NewVBox(s.pulled, container.NewBorder(nil, nil, nil, record, s.what), s.text)
 	return s
 }
+
+// couplingBolts is what a visit file calls them.
+const couplingBolts = "coupling bolts"
 
 // show fills the sheet.
 func (s *fastenSheet) show(d *visit.Document) {
