@@ -7,9 +7,11 @@ import (
 	"fmt"
 	"math"
 	"slices"
+	"strings"
 
 	"aligner/assets/words"
 	"aligner/hulls"
+	"aligner/kinematics/gauge"
 	"aligner/kinematics/plan"
 	"aligner/report/paper"
 	"aligner/report/say"
@@ -187,17 +189,20 @@ func (d *drawer) orDash(mm float64) string {
 
 // next says what to gauge next, as the reader sees it.
 func (d *drawer) next() []string {
-	n := d.e.Next
-	if d.e.Status != "ready" || n == nil || n.What != "try a leaf" {
-		if d.e.Status == "nothing gauged" {
-			return []string{d.say(words.NothingGauged, nil)}
-		}
-		if d.e.Status != "ready" {
-			return []string{d.say(words.NotSinceMove, nil)}
-		}
-		return say.Next(d.s, d.u, d.e)
+	switch d.e.Status {
+	case gauge.Nothing:
+		return []string{d.say(words.NothingGauged, nil)}
+	case gauge.Moved:
+		return []string{d.say(words.NotSinceMove, nil)}
 	}
 	lines := say.Next(d.s, d.u, d.e)
-	lines[len(lines)-1] = d.say(words.NextLeaf, words.Args{"Leaf": d.u.Thickness(n.LeafMM), "Place": d.place(n.ClockDeg)})
+	if n := d.e.Next; n != nil { // said looking forward, whoever reads
+		for i := range lines {
+			lines[i] = strings.ReplaceAll(lines[i], say.Place(d.s, n.ClockDeg), d.place(n.ClockDeg))
+		}
+	}
+	if len(lines) == 0 && !d.told() {
+		lines = []string{d.say(words.NoGapGauged, nil)}
+	}
 	return lines
 }

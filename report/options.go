@@ -42,8 +42,8 @@ type Options struct {
 	Kind    Kind
 	Size    paper.Size // "": A4
 	Units   say.Units
-	Speaker words.Speaker // zero: English
-	Seen    visit.Direction
+	Speaker words.Speaker   // zero: English
+	Seen    visit.Direction // a record is always seen looking forward
 	// Today dates a sheet whose visit has no date: "2026-05-14".
 	Today string
 	// Program is what made it, with its version.

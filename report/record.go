@@ -15,8 +15,9 @@ import (
 	"aligner/report/say"
 )
 
-// record draws it.
+// record draws it. Its clock is always seen looking forward, as it is kept.
 func record(in Input, o Options) (*drawer, error) {
+	o.Seen = visit.LookingForward
 	d := begin(in, o)
 	d.AddPage()
 	f := &flow{drawer: d}

@@ -30,7 +30,7 @@ func (f *flow) recordEstimate() {
 	f.drawClock(paper.Point{X: x + w - clock/2, Y: top + clock/2}, clock/2, clockFace{gapMM: &ab, atDeg: f.positions()})
 	f.Paragraph(x+w-clock, top+clock, clock, paper.Type{Points: 8, Align: paper.Centre}, f.seen()+". "+f.say(words.PaperWithRunOut, nil))
 	y := top
-	for _, line := range append([]string{f.stands()}, say.Estimate(f.s, f.u, f.v, f.e)[1:]...) {
+	for _, line := range say.Estimate(f.s, f.u, f.v, f.e) {
 		y += f.Paragraph(x, y, w-clock-4, bodyType, line) + 0.8
 	}
 	f.y = max(y, top+clock+8) + 1

@@ -6,6 +6,7 @@ import (
 	"fmt"
 	"io"
 	"path/filepath"
+	"runtime/debug"
 	"strings"
 	"time"
 
@@ -76,5 +77,21 @@ func (c *sheetCmd) options(d *visit.Document) (report.Options, error) {
 	return o, nil
 }
 
-// programName is what made a document.
-func programName() string { return "aligner" }
+// programName is what made a document, with the version it was built from as far
+// as the build knows it.
+func programName() string {
+	info, ok := debug.ReadBuildInfo()
+	if !ok {
+		return "aligner"
+	}
+	version, changed := info.Main.Version, ""
+	for _, s := range info.Settings {
+		switch {
+		case s.Key == "vcs.revision" && (version == "" || version == "(devel)"):
+			version = s.Value[:min(12, len(s.Value))]
+		case s.Key == "vcs.modified" && s.Value == "true":
+			changed = "+"
+		}
+	}
+	return strings.TrimSpace("aligner " + strings.TrimSuffix(version, "+dirty") + changed)
+}
