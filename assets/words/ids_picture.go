@@ -5,6 +5,7 @@ package words
 
 const (
 	HelpPicture            ID = "help_picture"
+	HelpPictureOf          ID = "help_picture_of"
 	HelpPictureOut         ID = "help_picture_out"
 	HelpPictureView        ID = "help_picture_view"
 	HelpPictureTimes       ID = "help_picture_times"
@@ -18,6 +19,7 @@ const (
 	HelpPicturePlanNut     ID = "help_picture_plan_nut"
 	HelpPicturePlanSlide   ID = "help_picture_plan_slide"
 	HelpPictureLooking     ID = "help_picture_looking"
+	PictureNoStand         ID = "picture_no_stand"
 	PictureDone            ID = "picture_done"  // File, Times
 	PictureFaces           ID = "picture_faces" // File
 	PictureModel           ID = "picture_model" // File, Times

@@ -13,7 +13,7 @@ import (
 )
 
 type pictureCmd struct {
-	Hull string `arg:"" help:"${help_hull}"`
+	Hull string `arg:"" name:"hull-or-visit" help:"${help_picture_of}"`
 	moveFlags
 	Out    string  `name:"out" short:"o" required:"" placeholder:"FILE" help:"${help_picture_out}"`
 	Held   string  `enum:"hanging,centred,seated,bolted" default:"seated" help:"${help_predict_held}"`
@@ -47,12 +47,11 @@ func (c *pictureCmd) Run(e *env) error {
 	if err := c.refuse(); err != nil {
 		return err
 	}
-	h, doubts, err := openHull(c.Hull)
+	what, err := c.subject(e)
 	if err != nil {
 		return err
 	}
-	e.warnDoubts(doubts)
-	d, err := c.solve(e, h)
+	d, err := c.solve(e, what)
 	if err != nil {
 		return err
 	}

@@ -81,7 +81,7 @@ func (c *pictureCmd) captionText(d *drawing) string {
 	if c.Afloat {
 		boat = words.Afloat
 	}
-	text := words.Say(words.PredictTitle, words.Args{"Hull": d.hull.Name, "Held": c.Held, "Boat": words.Say(boat, nil)}) +
+	text := words.Say(words.PredictTitle, words.Args{"Hull": d.hull.Name, "Held": d.now.state.Held, "Boat": words.Say(boat, nil)}) +
 		", " + words.Say(words.Exaggerated, words.Args{"Times": math.Round(d.times)})
 	if d.gauged != nil {
 		text += "; " + words.Say(words.CaptionGauged, nil)

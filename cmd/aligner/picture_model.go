@@ -38,7 +38,7 @@ func (c *pictureCmd) writeModel(d *drawing) error {
 	m.Camera = &gltf.Camera{Name: words.Say(words.ViewNamed, words.Args{"View": c.View}),
 		View: d.model.Camera(view), Aspect: float64(c.Width) / float64(c.Height)}
 	m.Extras = map[string]any{
-		"exaggeration": d.times, "hull": d.hull.Name, "shaft_held": c.Held, "afloat": c.Afloat,
+		"exaggeration": d.times, "hull": d.hull.Name, "shaft_held": string(d.now.state.Held), "afloat": c.Afloat,
 		"shaft_angle_deg": d.hull.ShaftAngleDeg, "caption": c.captionText(d),
 	}
 	return writeBeside(c.Out, func(w io.Writer) error { return m.Write(w) })

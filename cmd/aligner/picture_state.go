@@ -27,26 +27,19 @@ type drawing struct {
 }
 
 // solve works the states out.
-func (c *pictureCmd) solve(e *env, h hulls.Hull) (*drawing, error) {
-	line, err := kinematics.Prepare(h)
+func (c *pictureCmd) solve(e *env, what *subject) (*drawing, error) {
+	line, err := kinematics.Prepare(what.hull)
 	if err != nil {
 		return nil, err
 	}
-	d := &drawing{hull: h, model: scene.NewModel(h)}
-	work := func(flags moveFlags, on *pictured) (*pictured, error) {
-		nuts, slidesMM, err := flags.steps(&h)
-		if err != nil {
-			return nil, err
+	d := &drawing{hull: what.hull, model: scene.NewModel(what.hull)}
+	work := func(moves ...[2][]float64) (*pictured, error) {
+		steps, slidesMM := summed(len(what.hull.Mounts), moves)
+		p := &pictured{state: kinematics.State{Held: what.held, Afloat: c.Afloat, SlideMM: slidesMM}}
+		for i, n := range steps {
+			p.state.LiftMM = append(p.state.LiftMM, n*what.hull.Mounts[i].LiftPerStepMM())
 		}
-		if on != nil { // counted on from there
-			for i := range nuts {
-				nuts[i] += on.state.LiftMM[i] / h.Mounts[i].LiftPerStepMM()
-				slidesMM[i] += on.state.SlideMM[i]
-			}
-		}
-		p := &pictured{state: kinematics.State{Held: kinematics.Held(c.Held), Afloat: c.Afloat}}
-		apply(e, &h, nuts, slidesMM, &p.state)
-		if why := p.state.Invalid(&h); why != "" {
+		if why := p.state.Invalid(&what.hull); why != "" {
 			return nil, usageError{plain(why)}
 		}
 		if err := line.Solve(&p.state, &p.result); err != nil {
@@ -55,21 +48,52 @@ func (c *pictureCmd) solve(e *env, h hulls.Hull) (*drawing, error) {
 		d.model.Read(line, &p.state, &p.result, &p.move)
 		return p, nil
 	}
-	if d.now, err = work(c.moveFlags, nil); err != nil {
+	asked := func(nuts, slides []string) (m [2][]float64) {
+		if err == nil {
+			m[0], m[1], err = moveFlags{nuts, slides}.steps(&what.hull)
+		}
+		if err == nil { // warned of what leaves a mount's range
+			apply(e, &what.hull, m[0], m[1], &kinematics.State{})
+		}
+		return m
+	}
+	stands := [2][]float64{what.standsSteps, what.standsMM}
+	now, gauged, planned := asked(c.Nut, c.Slide), asked(c.GaugedNut, c.GaugedSlide), asked(c.PlanNut, c.PlanSlide)
+	if err != nil {
+		return nil, err
+	}
+	if d.now, err = work(stands, now); err != nil {
 		return nil, err
 	}
 	if c.AsGauged || len(c.GaugedNut)+len(c.GaugedSlide) > 0 {
-		if d.gauged, err = work(moveFlags{c.GaugedNut, c.GaugedSlide}, nil); err != nil {
+		if d.gauged, err = work(stands, gauged); err != nil {
 			return nil, err
 		}
 	}
-	if len(c.PlanNut)+len(c.PlanSlide) > 0 {
-		if d.planned, err = work(moveFlags{c.PlanNut, c.PlanSlide}, d.now); err != nil {
-			return nil, err
-		}
+	switch {
+	case len(c.PlanNut)+len(c.PlanSlide) > 0:
+		d.planned, err = work(stands, now, planned)
+	case what.plannedSteps != nil:
+		d.planned, err = work(stands, [2][]float64{what.plannedSteps, what.plannedMM})
+	}
+	if err != nil {
+		return nil, err
 	}
 	d.times = c.exaggeration(d)
 	return d, nil
+}
+
+// summed adds moves up: nut steps and slides by mount.
+func summed(mounts int, moves [][2][]float64) (steps, slidesMM []float64) {
+	sum := [2][]float64{make([]float64, mounts), make([]float64, mounts)}
+	for _, m := range moves {
+		for kind := range sum {
+			for i, v := range m[kind] {
+				sum[kind][i] += v
+			}
+		}
+	}
+	return sum[0], sum[1]
 }
 
 // exaggeration is what was asked for, but no more than keeps every state in

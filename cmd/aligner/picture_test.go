@@ -10,6 +10,7 @@ import (
 	"os"
 	"path/filepath"
 	"reflect"
+	"slices"
 	"strings"
 	"testing"
 
@@ -189,5 +190,76 @@ func TestPictureSaysWhatCannotBe(t *testing.T) {
 				t.Errorf("%q: refused, yet a file was written", args)
 			}
 		}
+	}
+}
+
+// visitOf is a visit on Kittiwake with leaf readings at 12, 3, 6 and 9 o'clock.
+func visitOf(t *testing.T, boat, readings string) string {
+	t.Helper()
+	file := filepath.Join(t.TempDir(), "one.visit.json")
+	text := `{"format": "visit/1", "hull": "Kittiwake", "date": "2026-05-14", "state": {"boat": "` + boat + `"},
+ "rule": {"limits": "largest gap", "limit_thou": 3, "named": "common practice, 3 thou"},
+ "events": [{"gauging": {"held": "seated", "shaft_turn_deg": 0, "flange_turn_deg": 0, "readings": [` + readings + `]}}]}`
+	if err := os.WriteFile(file, []byte(text), 0o644); err != nil {
+		t.Fatal(err)
+	}
+	return file
+}
+
+const openAtTheTop = `{"kind": "leaf", "clock_deg": 0, "goes_thou": 8, "stops_thou": 10},
+ {"kind": "leaf", "clock_deg": 90, "goes_thou": 4, "stops_thou": 5},
+ {"kind": "leaf", "clock_deg": 180, "stops_thou": 1.5},
+ {"kind": "leaf", "clock_deg": 270, "goes_thou": 4, "stops_thou": 5}`
+
+// TestPictureOfAVisit: the boat stands as its readings say, the plan is laid
+// over it, and what moves the nuts counts on from there.
+func TestPictureOfAVisit(t *testing.T) {
+	picture := func(of string, flags ...string) (map[string]any, []string, string) {
+		file := filepath.Join(t.TempDir(), "boat.glb")
+		_, stderr, code := aligner(append([]string{"picture", of, "-o", file}, flags...)...)
+		if code != exitDone {
+			t.Fatalf("%s: exit %d: %s", of, code, stderr)
+		}
+		data, err := os.ReadFile(file)
+		if err != nil {
+			t.Fatal(err)
+		}
+		var m struct {
+			Asset struct{ Extras map[string]any }
+			Nodes []struct{ Name string }
+		}
+		if err := json.Unmarshal(data[20:20+binary.LittleEndian.Uint32(data[12:])], &m); err != nil {
+			t.Fatal(err)
+		}
+		var names []string
+		for _, n := range m.Nodes {
+			names = append(names, n.Name)
+		}
+		return m.Asset.Extras, names, stderr
+	}
+	planned := func(names []string) bool { return slices.Contains(names, "engine, as planned") }
+
+	extras, names, stderr := picture(visitOf(t, "trailer", openAtTheTop))
+	if extras["hull"] != "Kittiwake" || extras["afloat"] != false || !planned(names) || stderr != "" {
+		t.Errorf("extras %v, planned %v, said %q", extras, planned(names), stderr)
+	}
+	if extras, _, _ := picture(visitOf(t, "afloat", openAtTheTop)); extras["afloat"] != true {
+		t.Errorf("afloat: extras %v", extras)
+	}
+	// Readings that tell nothing yet: drawn as if true, and said.
+	if _, names, stderr := picture(visitOf(t, "trailer", "")); planned(names) || !strings.Contains(stderr, "do not tell yet") {
+		t.Errorf("no readings: planned %v, said %q", planned(names), stderr)
+	}
+	// The faces show what the estimate tells.
+	file := filepath.Join(t.TempDir(), "x.png")
+	shown := func(args ...string) image.Image {
+		if _, stderr, code := aligner(append([]string{"picture", "-o", file, "--view", "faces", "--width", "300", "--height", "200"}, args...)...); code != exitDone {
+			t.Fatalf("%q: %s", args, stderr)
+		}
+		return decoded(t, file)
+	}
+	of := visitOf(t, "trailer", openAtTheTop)
+	if reflect.DeepEqual(shown(of), shown("Kittiwake")) || reflect.DeepEqual(shown(of), shown(of, "--nut", "fore port=2")) {
+		t.Error("the faces of the visit are those of the boat as drawn, or do not mind a nut")
 	}
 }

@@ -77,7 +77,7 @@ func helpWords() kong.Vars {
 		words.HelpJSON, words.HelpCheck, words.HelpCheckFile,
 		words.HelpWindow, words.HelpPicture, words.HelpPictureOut, words.HelpPictureView, words.HelpPictureTimes,
 		words.HelpPictureWidth, words.HelpPictureHeight, words.HelpPictureDark,
-		words.HelpPictureQuick, words.HelpPictureAsGauged, words.HelpPictureGaugedNut, words.HelpPictureGaugedSlide, words.HelpPicturePlanNut, words.HelpPicturePlanSlide, words.HelpPictureLooking,
+		words.HelpPictureOf, words.HelpPictureQuick, words.HelpPictureAsGauged, words.HelpPictureGaugedNut, words.HelpPictureGaugedSlide, words.HelpPicturePlanNut, words.HelpPicturePlanSlide, words.HelpPictureLooking,
 		words.HelpPredict, words.HelpPredictNut, words.HelpPredictSlide, words.HelpPredictHeld, words.HelpPredictLever,
 		words.HelpPredictAfloat, words.HelpPredictThrust, words.HelpPredictTorque, words.HelpPredictApart,
 		words.HelpPredictPull, words.HelpMetric,
