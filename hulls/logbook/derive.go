@@ -136,10 +136,10 @@ func (b *Book) Rebuild(ctx context.Context, work func(visit.Document) (Summary, 
 				return err
 			}
 		}
-		if err := eachID(ctx, tx, "SELECT id FROM hulls", func(id int64) error { return deriveHull(tx, HullID(id)) }); err != nil {
+		if err := eachID(ctx, tx, "SELECT id FROM hulls ORDER BY id", func(id int64) error { return deriveHull(tx, HullID(id)) }); err != nil {
 			return err
 		}
-		return eachID(ctx, tx, "SELECT id FROM visits", func(id int64) error { return b.rederive(tx, VisitID(id), work) })
+		return eachID(ctx, tx, "SELECT id FROM visits ORDER BY id", func(id int64) error { return b.rederive(tx, VisitID(id), work) })
 	})
 }
 

@@ -130,7 +130,7 @@ func contents(t testing.TB, b *Book) string {
 			}
 			out.WriteString(table)
 			for _, c := range cells {
-				out.WriteString("|" + string(*c.(*[]byte)))
+				out.WriteString("|" + strings.ReplaceAll(string(*c.(*[]byte)), "\n", " "))
 			}
 			out.WriteByte('\n')
 		}
@@ -143,3 +143,32 @@ func contents(t testing.TB, b *Book) string {
 }
 
 var keptTables = []string{"hulls", "hull_versions", "visits", "edits", "photos", "mechanics", "settings"}
+
+// wantContents holds a logbook against what it held, telling the rows that
+// differ.
+func wantContents(t testing.TB, b *Book, want string) {
+	t.Helper()
+	got := contents(t, b)
+	if got == want {
+		return
+	}
+	had := map[string]bool{}
+	for line := range strings.Lines(want) {
+		had[line] = true
+	}
+	n := 0
+	for line := range strings.Lines(got) {
+		if !had[line] && n < 5 {
+			t.Errorf("now holds %.200q", line)
+			n++
+		}
+		delete(had, line)
+	}
+	for line := range had {
+		if n < 10 {
+			t.Errorf("held %.200q", line)
+			n++
+		}
+	}
+	t.Error("the logbook does not hold what it held")
+}

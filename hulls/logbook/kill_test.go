@@ -31,7 +31,11 @@ func TestMain(m *testing.M) {
 		}
 		return
 	}
-	os.Exit(m.Run())
+	code := m.Run()
+	if large != "" {
+		os.RemoveAll(filepath.Dir(large))
+	}
+	os.Exit(code)
 }
 
 // pour tells each visit and edit on a line of its own once it is kept.

@@ -3,8 +3,8 @@ package logbook
 // This file lists hulls and visits, and finds hulls by what is typed.
 
 import (
-	"context"
 	"database/sql"
+	"fmt"
 	"strings"
 	"time"
 	"unicode/utf8"
@@ -37,8 +37,13 @@ type HullLine struct {
 	Overdue                   bool
 }
 
-const hullColumns = `SELECT h.hull_id, hulls.uid, h.name, h.hin, h.owner_reference, h.layout, h.visits, h.last_visit, h.last_spread_mm, h.due, h.due_reason
-	FROM derived_hulls AS h JOIN hulls ON hulls.id = h.hull_id WHERE `
+// hullQuery finds the page first, by what one index holds, and what is shown of
+// each line after.
+const hullQuery = `SELECT h.hull_id, hulls.uid, h.name, h.hin, h.owner_reference, h.layout, h.visits, h.last_visit, h.last_spread_mm, h.due, h.due_reason
+	FROM (SELECT h.hull_id, CASE WHEN h.due <> '' AND h.due < ? THEN h.due ELSE '~' END AS late FROM derived_hulls AS h WHERE %s
+		ORDER BY late, h.last_visit DESC, h.hull_id DESC LIMIT ? OFFSET ?) AS page
+	JOIN derived_hulls AS h ON h.hull_id = page.hull_id JOIN hulls ON hulls.id = h.hull_id
+	ORDER BY page.late, h.last_visit DESC, h.hull_id DESC`
 
 // Hulls lists hulls: those whose check is overdue first, the longest overdue at
 // the head, then by their last visit, the latest first.
@@ -51,24 +56,13 @@ func (b *Book) Hulls(q HullQuery) ([]HullLine, error) {
 	}
 	filter, args := matching(q.Words)
 	var list []HullLine
-	err := b.read(context.Background(), func(tx *sql.Tx) error {
-		overdue := 0
-		const late = "h.due <> '' AND h.due < ?"
-		err := tx.QueryRow("SELECT count(*) FROM derived_hulls AS h WHERE "+late+filter, append([]any{q.Today}, args...)...).Scan(&overdue)
-		if err != nil {
-			return err
-		}
-		if q.Offset < overdue {
-			if list, err = hullLines(tx, hullColumns+late+filter+" ORDER BY h.due, h.hull_id LIMIT ? OFFSET ?", q, args, q.Offset); err != nil {
-				return err
-			}
-		}
-		q.Limit -= len(list)
-		if q.Limit == 0 {
-			return nil
-		}
-		rest, err := hullLines(tx, hullColumns+"NOT ("+late+")"+filter+" ORDER BY h.last_visit DESC, h.hull_id DESC LIMIT ? OFFSET ?", q, args, max(q.Offset-overdue, 0))
-		list = append(list, rest...)
+	err := b.eachRow(fmt.Sprintf(hullQuery, filter), append(append([]any{q.Today}, args...), q.Limit, q.Offset), func(rows *sql.Rows) error {
+		var l HullLine
+		var spread sql.NullFloat64
+		err := rows.Scan(&l.ID, &l.UID, &l.Name, &l.HIN, &l.OwnerReference, &l.Layout, &l.Visits, &l.LastVisit, &spread, &l.Due, &l.DueReason)
+		l.LastSpreadMM = visit.Maybe{Value: spread.Float64, Known: spread.Valid}
+		l.Overdue = l.Due != "" && l.Due < q.Today
+		list = append(list, l)
 		return err
 	})
 	return list, err
@@ -77,30 +71,8 @@ func (b *Book) Hulls(q HullQuery) ([]HullLine, error) {
 // CountHulls is how many Hulls would list without a limit.
 func (b *Book) CountHulls(words string) (n int, err error) {
 	filter, args := matching(words)
-	err = b.db.QueryRow("SELECT count(*) FROM derived_hulls AS h WHERE true"+filter, args...).Scan(&n)
+	err = b.db.QueryRow("SELECT count(*) FROM derived_hulls AS h WHERE "+filter, args...).Scan(&n)
 	return n, b.told(err)
-}
-
-func hullLines(tx *sql.Tx, query string, q HullQuery, args []any, offset int) ([]HullLine, error) {
-	all := append(append([]any{q.Today}, args...), q.Limit, offset)
-	rows, err := tx.Query(query, all...)
-	if err != nil {
-		return nil, err
-	}
-	defer rows.Close()
-	var list []HullLine
-	for rows.Next() {
-		var l HullLine
-		var spread sql.NullFloat64
-		err := rows.Scan(&l.ID, &l.UID, &l.Name, &l.HIN, &l.OwnerReference, &l.Layout, &l.Visits, &l.LastVisit, &spread, &l.Due, &l.DueReason)
-		if err != nil {
-			return nil, err
-		}
-		l.LastSpreadMM = visit.Maybe{Value: spread.Float64, Known: spread.Valid}
-		l.Overdue = l.Due != "" && l.Due < q.Today
-		list = append(list, l)
-	}
-	return list, rows.Err()
 }
 
 // mostWords of what is typed are looked for.
@@ -111,6 +83,7 @@ const mostWords = 16
 // one.
 func matching(typed string) (filter string, args []any) {
 	words := strings.Fields(strings.ReplaceAll(strings.ToValidUTF8(typed, " "), "\x00", " "))
+	filter = "true"
 	var indexed []string
 	for _, word := range words[:min(len(words), mostWords)] {
 		if utf8.RuneCountInString(word) >= 3 {
@@ -156,27 +129,18 @@ func (b *Book) Visits(q VisitQuery) ([]VisitLine, error) {
 	}
 	of, args := "true", []any{}
 	if q.Hull != 0 {
-		of, args = "v.hull_id = ?", []any{q.Hull}
+		of, args = "hull_id = ?", []any{q.Hull}
 	}
 	query := `SELECT v.visit_id, visits.uid, v.hull_id, h.name, v.date, v.events, v.last_edit, v.worked_at, v.spread_mm, v.opens_at_deg, v.verdict, v.due, v.due_reason,
 		(SELECT count(*) FROM photos WHERE photos.visit_id = v.visit_id)
-		FROM derived_visits AS v JOIN visits ON visits.id = v.visit_id JOIN derived_hulls AS h ON h.hull_id = v.hull_id
-		WHERE ` + of + " ORDER BY v.date DESC, v.visit_id DESC LIMIT ? OFFSET ?"
+		FROM (SELECT visit_id FROM derived_visits WHERE ` + of + ` ORDER BY date DESC, visit_id DESC LIMIT ? OFFSET ?) AS page
+		JOIN derived_visits AS v ON v.visit_id = page.visit_id JOIN visits ON visits.id = v.visit_id JOIN derived_hulls AS h ON h.hull_id = v.hull_id
+		ORDER BY v.date DESC, v.visit_id DESC`
 	var list []VisitLine
-	err := b.read(context.Background(), func(tx *sql.Tx) error {
-		rows, err := tx.Query(query, append(args, q.Limit, q.Offset)...)
-		if err != nil {
-			return err
-		}
-		defer rows.Close()
-		for rows.Next() {
-			l, err := visitLine(rows)
-			if err != nil {
-				return err
-			}
-			list = append(list, l)
-		}
-		return rows.Err()
+	err := b.eachRow(query, append(args, q.Limit, q.Offset), func(rows *sql.Rows) error {
+		l, err := visitLine(rows)
+		list = append(list, l)
+		return err
 	})
 	return list, err
 }

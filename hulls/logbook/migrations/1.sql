@@ -80,8 +80,8 @@ CREATE TABLE derived_hulls (
 	due             TEXT NOT NULL DEFAULT '',  -- date of the next check; '': none set
 	due_reason      TEXT NOT NULL DEFAULT ''
 ) STRICT;
-CREATE INDEX derived_hulls_due ON derived_hulls (due, hull_id) WHERE due <> '';
-CREATE INDEX derived_hulls_last_visit ON derived_hulls (last_visit DESC, hull_id DESC);
+-- All that the order of the list needs.
+CREATE INDEX derived_hulls_order ON derived_hulls (last_visit DESC, hull_id DESC, due);
 
 CREATE TABLE derived_visits (
 	visit_id     INTEGER PRIMARY KEY REFERENCES visits (id),
