@@ -16,20 +16,36 @@ import (
 // reading and writing. The file appears when it is whole; one that is there
 // already is left alone.
 func (b *Book) Backup(ctx context.Context, to string) error {
+	return whole(to, func(part string) error {
+		_, err := b.db.ExecContext(ctx, "VACUUM INTO ?", part)
+		return err
+	})
+}
+
+// whole makes a file that appears only when it is whole and on the disk. make
+// writes it under another name.
+func whole(to string, make func(part string) error) error {
 	to, err := filepath.Abs(to)
 	if err != nil {
-		return b.told(err)
+		return told(to, err)
 	}
-	if _, err := os.Lstat(to); !errors.Is(err, os.ErrNotExist) {
-		return trouble(ErrRefused, to, "a file of that name", "one that is not there yet", "name another file")
+	taken := trouble(ErrRefused, to, "a file of that name", "one that is not there yet", "name another file")
+	if _, err := os.Lstat(to); err == nil {
+		return taken
 	}
 	part := to + ".part"
-	defer os.Remove(part) // gone already when all is well
-	if err := os.Remove(part); err != nil && !errors.Is(err, os.ErrNotExist) {
-		return told(to, err)
+	for _, beside := range []string{"", "-wal", "-shm", "-journal"} { // of an attempt that was killed, and of this one
+		if err := os.Remove(part + beside); err != nil && !errors.Is(err, os.ErrNotExist) {
+			return told(to, err)
+		}
+		defer os.Remove(part + beside)
 	}
-	if _, err := b.db.ExecContext(ctx, "VACUUM INTO ?", part); err != nil {
-		return told(to, err)
+	f, err := os.OpenFile(part, os.O_CREATE|os.O_EXCL|os.O_WRONLY, 0o600) // for its owner alone, as a logbook is
+	if err != nil {
+		return notWritable(to)
+	}
+	if err := errors.Join(f.Close(), make(part)); err != nil {
+		return renamed(told(to, err), to)
 	}
 	if err := toTheDisk(part); err != nil {
 		return told(to, err)
@@ -37,7 +53,7 @@ func (b *Book) Backup(ctx context.Context, to string) error {
 	// A link fails where a rename would replace what came meanwhile; not every
 	// disk has links.
 	if err := os.Link(part, to); errors.Is(err, os.ErrExist) {
-		return trouble(ErrRefused, to, "a file of that name", "one that is not there yet", "name another file")
+		return taken
 	} else if err != nil {
 		return told(to, os.Rename(part, to))
 	}

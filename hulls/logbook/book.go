@@ -100,6 +100,7 @@ func connect(path string, mode Mode, pragmas []string) (*Book, error) {
 	query.Add("_pragma", "busy_timeout("+milliseconds(busyFor)+")")
 	query.Add("_pragma", "foreign_keys(1)")
 	query.Add("_pragma", "trusted_schema(0)")
+	query.Add("_pragma", "secure_delete(1)")  // a photo taken out is gone
 	query.Add("_pragma", "synchronous(full)") // an edit that is kept outlives a power cut too
 	for _, p := range pragmas {
 		query.Add("_pragma", p)
