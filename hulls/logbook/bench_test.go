@@ -226,3 +226,35 @@ func BenchmarkDo(b *testing.B) {
 		do(b, s, &visit.TurnNut{Mount: "fore port", Steps: float64(i % 40)})
 	}
 }
+
+// A visit as long as any: begun again, all its edits are replayed; read, those
+// since the last snapshot.
+func BenchmarkLongVisit(b *testing.B) {
+	book := inFolder(b)
+	_, id := aVisit(b, book, "Eider")
+	s := at(b, book, id)
+	do(b, s, day()...)
+	for i := range 1000 {
+		do(b, s, &visit.NoteVisit{Note: fmt.Sprint(i)})
+	}
+	b.Run("begin", func(b *testing.B) {
+		for b.Loop() {
+			at(b, book, id)
+		}
+	})
+	b.Run("read", func(b *testing.B) {
+		for b.Loop() {
+			if _, err := book.Document(id); err != nil {
+				b.Fatal(err)
+			}
+		}
+	})
+}
+
+func BenchmarkExport(b *testing.B) {
+	book := inFolder(b)
+	hull := aBoat(b, book)
+	for b.Loop() {
+		exported(b, book, hull)
+	}
+}
