@@ -13,13 +13,14 @@ import "fmt"
 // named are those arguments' names, each with the first part of its words' IDs,
 // see Of.
 var named = map[string]string{
-	"Held":    "held",
-	"By":      "by", // what holds it
-	"Layout":  "layout",
-	"Kind":    "kind",
-	"Check":   "check",
-	"Finding": "finding",
-	"Named":   "rule", // those in common use
+	"Held":      "held",
+	"By":        "by", // what holds it
+	"Layout":    "layout",
+	"Kind":      "kind",
+	"Check":     "check",
+	"Finding":   "finding",
+	"Named":     "rule", // those in common use
+	"DueReason": "due_reason",
 }
 
 // said is what fills a sentence's gaps, named words said.

@@ -1,23 +1,37 @@
 package main
 
-// This file is the verb hulls: the boats that are built in.
+// This file is the verb hulls: the boats of the logbook and those built in,
+// listed and shown. What changes the logbook is in hulls_keep.go.
 
 import (
+	"strings"
+
 	"aligner/assets"
 	"aligner/assets/words"
 	"aligner/hulls"
+	"aligner/hulls/logbook"
+	"aligner/report/say"
 )
 
 type hullsCmd struct {
-	List hullsListCmd `cmd:"" default:"withargs" help:"${help_hulls_list}"`
-	Show hullsShowCmd `cmd:"" help:"${help_hulls_show}"`
+	List    hullsListCmd    `cmd:"" default:"withargs" help:"${help_hulls_list}"`
+	Show    hullsShowCmd    `cmd:"" help:"${help_hulls_show}"`
+	New     hullsNewCmd     `cmd:"" help:"${help_hulls_new}"`
+	Export  hullsExportCmd  `cmd:"" help:"${help_hulls_export}"`
+	Import  hullsImportCmd  `cmd:"" help:"${help_hulls_import}"`
+	Refresh hullsRefreshCmd `cmd:"" help:"${help_hulls_refresh}"`
+	Backup  hullsBackupCmd  `cmd:"" help:"${help_hulls_backup}"`
+	Salvage hullsSalvageCmd `cmd:"" help:"${help_hulls_salvage}"`
 }
 
 type hullsListCmd struct {
-	JSON bool `name:"json" help:"${help_json}"`
+	Find   string `placeholder:"WORDS" help:"${help_hulls_find}"`
+	Limit  int    `default:"100" help:"${help_limit}"`
+	Metric bool   `help:"${help_metric}"`
+	JSON   bool   `name:"json" help:"${help_json}"`
 }
 
-// listedHull is one hull's entry of --json.
+// listedHull is one built-in hull's entry of --json.
 type listedHull struct {
 	Name     string       `json:"name"`
 	Layout   hulls.Layout `json:"layout"`
@@ -27,13 +41,107 @@ type listedHull struct {
 	Length   float64      `json:"shaft_length_mm"`
 }
 
-// Run lists the built-in hulls.
+// keptHullJSON is one hull of the logbook in --json. Dates are "" and numbers
+// null where there are none.
+type keptHullJSON struct {
+	Number         logbook.HullID `json:"number"`
+	Name           string         `json:"name"`
+	HIN            string         `json:"hin"`
+	OwnerReference string         `json:"owner_reference"`
+	Layout         hulls.Layout   `json:"layout"`
+	Visits         int            `json:"visits"`
+	LastVisit      string         `json:"last_visit"`
+	LastSpreadMM   *float64       `json:"last_spread_mm"`
+	Due            string         `json:"due"`
+	DueReason      string         `json:"due_reason"`
+	Overdue        bool           `json:"overdue"`
+}
+
+// Run lists the hulls of the logbook, if there is one, and the built-in ones.
 func (c *hullsListCmd) Run(e *env) error {
+	if c.Limit < 1 {
+		return atLeastOneLine(c.Limit)
+	}
+	kept := []keptHullJSON{}
+	file, there := "", false
+	err := lookIn(func(b *logbook.Book) error {
+		file, there = b.Path(), true
+		lines, err := b.Hulls(logbook.HullQuery{Words: c.Find, Limit: c.Limit})
+		if err != nil {
+			return err
+		}
+		if !c.JSON {
+			return c.text(e, b, lines)
+		}
+		for _, l := range lines {
+			kept = append(kept, keptHullJSON{l.ID, l.Name, l.HIN, l.OwnerReference, l.Layout, l.Visits, l.LastVisit, known(l.LastSpreadMM), l.Due, l.DueReason, l.Overdue})
+		}
+		return nil
+	})
+	if err != nil {
+		return err
+	}
+	if there && !c.JSON {
+		e.say(words.LogbookBuiltIn, nil)
+	}
+	builtIn, err := c.builtIn(e)
+	if err != nil || !c.JSON {
+		return err
+	}
+	return e.printJSON(map[string]any{"hulls": builtIn, "logbook": file, "kept": kept})
+}
+
+// text lists the hulls of the logbook for people.
+func (c *hullsListCmd) text(e *env, b *logbook.Book, lines []logbook.HullLine) error {
+	e.say(words.LogbookTitle, words.Args{"File": b.Path()})
+	if len(lines) == 0 {
+		e.say(words.LogbookNone, nil)
+	}
+	for _, l := range lines {
+		e.say(words.LogbookHull, words.Args{"Number": l.ID, "Name": l.Name, "Parts": strings.Join(hullParts(l, say.Units{Metric: c.Metric}), ", ")})
+	}
+	n, err := b.CountHulls(c.Find)
+	if n > len(lines) {
+		e.say(words.LogbookMore, words.Args{"Count": n - len(lines)})
+	}
+	return err
+}
+
+// hullParts is what a list says of a hull of the logbook.
+func hullParts(l logbook.HullLine, u say.Units) []string {
+	parts := []string{words.Say(words.LogbookLayout, words.Args{"Layout": l.Layout})}
+	if l.HIN != "" {
+		parts = append(parts, words.Say(words.LogbookHIN, words.Args{"HIN": l.HIN}))
+	}
+	if l.OwnerReference != "" {
+		parts = append(parts, l.OwnerReference)
+	}
+	if l.Visits > 0 {
+		parts = append(parts, words.Say(words.LogbookVisits, words.Args{"Count": l.Visits, "Date": l.LastVisit}))
+	}
+	if l.LastSpreadMM.Known {
+		parts = append(parts, words.Say(words.LogbookSpread, words.Args{"Spread": u.GapWithUnit(l.LastSpreadMM.Value)}))
+	}
+	due := words.Args{"Date": l.Due, "DueReason": l.DueReason}
+	switch {
+	case l.Overdue:
+		parts = append(parts, words.Say(words.LogbookOverdue, due))
+	case l.Due != "":
+		parts = append(parts, words.Say(words.LogbookDue, due))
+	}
+	return parts
+}
+
+// builtIn lists the built-in hulls that have the words looked for.
+func (c *hullsListCmd) builtIn(e *env) ([]listedHull, error) {
 	list := []listedHull{}
 	for _, name := range assets.HullNames() {
 		h, _, err := openBuiltIn(name)
 		if err != nil {
-			return err
+			return nil, err
+		}
+		if !hasWords(h.Name+" "+string(h.Layout), c.Find) {
+			continue
 		}
 		list = append(list, listedHull{h.Name, h.Layout, len(h.Mounts), len(h.Bearings), h.Shaft.DiameterMM, h.Shaft.LengthMM})
 		if !c.JSON {
@@ -41,10 +149,16 @@ func (c *hullsListCmd) Run(e *env) error {
 				"Bearings": count(words.Bearings, len(h.Bearings)), "Shaft": number(h.Shaft.DiameterMM) + " x " + mm(h.Shaft.LengthMM)})
 		}
 	}
-	if c.JSON {
-		return e.printJSON(map[string]any{"hulls": list})
+	return list, nil
+}
+
+func hasWords(text, wanted string) bool {
+	for _, w := range strings.Fields(strings.ToLower(wanted)) {
+		if !strings.Contains(strings.ToLower(text), w) {
+			return false
+		}
 	}
-	return nil
+	return true
 }
 
 // openBuiltIn reads a built-in hull, whatever files lie about.

@@ -1,6 +1,7 @@
 package main
 
-// This file finds a hull by what was typed: a file, or a built-in name.
+// This file finds a hull by what was typed: a file, a built-in name, or an entry
+// of the logbook.
 
 import (
 	"errors"
@@ -12,6 +13,7 @@ import (
 	"aligner/assets"
 	"aligner/assets/words"
 	"aligner/hulls"
+	"aligner/hulls/logbook"
 	"aligner/kinematics"
 )
 
@@ -48,11 +50,32 @@ func hullBytes(nameOrPath string) ([]byte, *hulls.Fault) {
 	if err == nil {
 		return data, nil
 	}
-	if builtIn, ok := assets.Hull(nameOrPath); ok && errors.Is(err, fs.ErrNotExist) {
-		return builtIn, nil
+	if errors.Is(err, fs.ErrNotExist) && nameOrPath != "" {
+		if found, fault := elsewhere(nameOrPath, assets.Hull, keptHull); found != nil || fault != nil {
+			return found, fault
+		}
 	}
 	return nil, noRead(nameOrPath, err, words.NoHull, words.NoHullMend,
 		words.Say(words.NoHullLimit, words.Args{"Known": strings.Join(assets.HullNames(), ", ")}))
+}
+
+// elsewhere finds what is no file: built in, or kept in the logbook. A logbook
+// that was named comes first.
+func elsewhere(name string, builtIn func(string) ([]byte, bool), kept func(string) ([]byte, error)) ([]byte, *hulls.Fault) {
+	found, ok := builtIn(name)
+	if ok && logbookFile == "" {
+		return found, nil
+	}
+	file, err := kept(name)
+	switch {
+	case err == nil && file != nil:
+		return file, nil
+	case ok && (err == nil || errors.Is(err, logbook.ErrMissing)): // a logbook yet to be begun
+		return found, nil
+	case err != nil:
+		return nil, asFault(err)
+	}
+	return nil, nil
 }
 
 // noRead tells in one line why what was asked for could not be read.

@@ -1,6 +1,7 @@
 package main
 
-// This file finds a visit by what was typed: a file, or a built-in name.
+// This file finds a visit by what was typed: a file, a built-in name, or the
+// number of one in the logbook.
 
 import (
 	"encoding/json"
@@ -48,8 +49,10 @@ func visitBytes(nameOrPath string) ([]byte, *hulls.Fault) {
 	if err == nil {
 		return data, nil
 	}
-	if builtIn, ok := assets.Visit(nameOrPath); ok && errors.Is(err, fs.ErrNotExist) {
-		return builtIn, nil
+	if errors.Is(err, fs.ErrNotExist) && nameOrPath != "" {
+		if found, fault := elsewhere(nameOrPath, assets.Visit, keptVisit); found != nil || fault != nil {
+			return found, fault
+		}
 	}
 	return nil, noRead(nameOrPath, err, words.NoVisit, words.NoVisitMend,
 		words.Say(words.NoVisitLimit, words.Args{"Known": strings.Join(assets.VisitNames(), ", ")}))

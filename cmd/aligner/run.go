@@ -15,6 +15,8 @@ import (
 // commands are the verbs. Each is a struct of its flags with a method
 // Run(*env) error, in a file of its own.
 type commands struct {
+	Logbook string `placeholder:"FILE" help:"${help_logbook}"`
+
 	Predict  predictCmd  `cmd:"" help:"${help_predict}"`
 	Window   windowCmd   `cmd:"" default:"withargs" hidden:"" help:"${help_window}"`
 	Picture  pictureCmd  `cmd:"" help:"${help_picture}"`
@@ -23,6 +25,7 @@ type commands struct {
 	Sheet    sheetCmd    `cmd:"" help:"${help_sheet}"`
 	Check    checkCmd    `cmd:"" help:"${help_check}"`
 	Hulls    hullsCmd    `cmd:"" help:"${help_hulls}"`
+	Visits   visitsCmd   `cmd:"" help:"${help_visits}"`
 }
 
 // env is what a verb may touch besides its flags and files.
@@ -52,7 +55,8 @@ func run(args []string, stdout, stderr io.Writer) (code int) {
 			code = int(c)
 		}
 	}()
-	parser, err := kong.New(&commands{},
+	verbs := &commands{}
+	parser, err := kong.New(verbs,
 		kong.Name("aligner"),
 		kong.Description(words.Say(words.HelpProgram, nil)),
 		kong.Writers(stdout, stderr),
@@ -67,13 +71,14 @@ func run(args []string, stdout, stderr io.Writer) (code int) {
 	if err != nil {
 		return e.exit(usageError{err})
 	}
+	logbookFile = verbs.Logbook
 	return e.exit(ctx.Run())
 }
 
 // helpWords lets struct tags take their help from the words: help:"${help_x}".
 func helpWords() kong.Vars {
 	vars := kong.Vars{}
-	for _, id := range []words.ID{
+	for _, id := range append(logbookHelp, []words.ID{
 		words.HelpJSON, words.HelpCheck, words.HelpCheckFile,
 		words.HelpWindow, words.HelpPicture, words.HelpPictureOut, words.HelpPictureView, words.HelpPictureTimes,
 		words.HelpPictureWidth, words.HelpPictureHeight, words.HelpPictureDark,
@@ -84,7 +89,7 @@ func helpWords() kong.Vars {
 		words.HelpEstimate, words.HelpVisit, words.HelpPlan, words.HelpPlanWanted,
 		words.HelpSheet, words.HelpSheetKind, words.HelpSheetOut, words.HelpSheetPaper, words.HelpSheetLooking, words.HelpSheetUntil,
 		words.HelpHulls, words.HelpHullsList, words.HelpHullsShow, words.HelpHull,
-	} {
+	}...) {
 		vars[string(id)] = words.Say(id, nil)
 	}
 	return vars

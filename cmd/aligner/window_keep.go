@@ -19,12 +19,12 @@ func (k *logbookKeeper) open() error {
 	if k.book != nil {
 		return nil
 	}
-	path, err := logbook.DefaultPath()
+	b, err := openLogbook(logbook.Write)
 	if err != nil {
 		return err
 	}
-	k.book, err = logbook.Open(path, logbook.Write)
-	return err
+	k.book = b
+	return nil
 }
 
 // Begin enters the hull, unless it is there as it is, and begins a visit today.

@@ -40,6 +40,33 @@ func (b *Book) NewVisit(hull HullID, date string) (VisitID, error) {
 	return id, err
 }
 
+// EnterVisit enters a visit that was kept elsewhere, of a hull as it was measured
+// last. What the visit itself says of its hull does not count.
+func (b *Book) EnterVisit(hull HullID, v visit.Visit) (VisitID, error) {
+	var id VisitID
+	err := b.write(func(tx *sql.Tx) error {
+		version, file, err := newest(tx, hull)
+		if errors.Is(err, sql.ErrNoRows) {
+			return b.unknown("hull", hull)
+		}
+		if err != nil {
+			return err
+		}
+		h, err := b.parseHull(file)
+		if err != nil {
+			return err
+		}
+		v.Embedded, v.HullName = nil, h.Name
+		d, report := visit.Open(visit.Encode(v), "", func(string) (hulls.Hull, error) { return h, nil })
+		if err := report.Err(); err != nil {
+			return err
+		}
+		id, err = b.addVisit(tx, newUID(), hull, version, d)
+		return err
+	})
+	return id, err
+}
+
 // addVisit enters a visit that begins with a document, nothing being tried.
 func (b *Book) addVisit(tx *sql.Tx, uid string, hull HullID, version int64, d visit.Document) (VisitID, error) {
 	base := d.Visit
