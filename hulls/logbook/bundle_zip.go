@@ -24,6 +24,7 @@ import (
 const (
 	mostPacked      = 1 << 30 // bytes of the file
 	mostUnpacked    = 1 << 30 // bytes of all it holds
+	mostTexts       = 1 << 27 // of that, texts: they are held in memory until they are imported
 	mostEntries     = 20_000
 	mostManifest    = 8 << 20
 	mostBundledJPEG = 8 << 20
@@ -66,13 +67,18 @@ func openArchive(r io.ReaderAt, size int64, file string) (*archive, error) {
 	if len(z.File) > mostEntries {
 		return nil, a.refuse("", fmt.Sprintf("%d entries", len(z.File)), fmt.Sprintf("at most %d", mostEntries), exportAgain)
 	}
-	total := uint64(0)
+	all, texts := uint64(0), uint64(0)
 	for _, f := range z.File {
 		if err := a.lookAt(f); err != nil {
 			return nil, err
 		}
-		if total += f.UncompressedSize64; total > mostUnpacked {
+		if all += f.UncompressedSize64; all > mostUnpacked {
 			return nil, a.refuse(f.Name, "more than 1 GB unpacked", "at most 1 GB in all", exportAgain)
+		}
+		if !strings.HasPrefix(f.Name, photoFolder) {
+			if texts += f.UncompressedSize64; texts > mostTexts {
+				return nil, a.refuse(f.Name, "more than 128 MB of texts", "at most 128 MB in all", exportAgain)
+			}
 		}
 		a.entries[f.Name] = f
 	}

@@ -260,6 +260,15 @@ func hostileBundles(h *hostile) []struct {
 		{"a size of 16 million terabytes", "bytes; wanted at most", h.raw(h.names.visit, zip.Deflate, body, 1<<63, 0)},
 		{"a manifest too large", "bytes; wanted at most", h.raw(manifestName, zip.Store, []byte("{}"), mostManifest+1, 0)},
 		{"a hull too large", "bytes; wanted at most", h.raw(boatName, zip.Store, []byte("{}"), 2<<20, 0)},
+		{"too much in all", "more than 128 MB of texts", zipOf(h.t, func(z *zip.Writer) {
+			for i := range mostTexts/mostVisitFile + 1 {
+				w, err := z.CreateRaw(&zip.FileHeader{Name: fmt.Sprintf("visits/%032x.visit.json", i), Method: zip.Deflate, CompressedSize64: 100 << 10, UncompressedSize64: mostVisitFile})
+				if err != nil {
+					h.t.Fatal(err)
+				}
+				w.Write(make([]byte, 100<<10))
+			}
+		})},
 		{"a wrong checksum", "does not unpack", h.raw(boatName, zip.Store, []byte("{}"), 2, 7)},
 		{"shorter than it says", "", h.raw(boatName, zip.Store, []byte("{}"), 3, 0)},
 		{"files laid over each other", "laid over", h.over()},
