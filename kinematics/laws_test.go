@@ -12,6 +12,7 @@ import (
 	"aligner/assets"
 	"aligner/hulls"
 
+	"aligner/hulls/visit/builtin"
 	"github.com/go-gl/mathgl/mgl64"
 )
 
@@ -25,15 +26,8 @@ func builtIn(t testing.TB) []hulls.Hull {
 }
 
 func builtInHull(t testing.TB, name string) hulls.Hull {
-	data, ok := assets.Hull(name)
-	if !ok {
-		t.Fatalf("no built-in hull %q", name)
-	}
-	h, err := hulls.Parse(data, name)
-	if err != nil {
-		t.Fatal(err)
-	}
-	return h
+	t.Helper()
+	return builtin.Hull(t, name)
 }
 
 func prepare(t testing.TB, h hulls.Hull) *DriveLine {

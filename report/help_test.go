@@ -8,26 +8,14 @@ import (
 	"path/filepath"
 	"testing"
 
-	"aligner/assets"
-	"aligner/hulls"
 	"aligner/hulls/visit"
+	"aligner/hulls/visit/builtin"
 )
 
 // document opens a built-in visit.
 func document(t testing.TB, name string) visit.Document {
 	t.Helper()
-	data, ok := assets.Visit(name)
-	if !ok {
-		t.Fatalf("no visit %s", name)
-	}
-	d, report := visit.Open(data, name, func(hull string) (hulls.Hull, error) {
-		data, _ := assets.Hull(hull)
-		return hulls.Parse(data, hull)
-	})
-	if err := report.Err(); err != nil {
-		t.Fatal(err)
-	}
-	return d
+	return builtin.Visit(t, name)
 }
 
 // worked is a document with its estimate and plan.

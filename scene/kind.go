@@ -33,9 +33,6 @@ type Pointed struct {
 // id packs it for render.Part.ID.
 func (p Pointed) id() uint16 { return uint16(p.Kind)<<8 | uint16(p.Index&0xff) }
 
-// PointedOf reads what Renderer.Pick returned.
-func PointedOf(id uint16) Pointed { return Pointed{Kind(id >> 8), int(id & 0xff)} }
-
 // PartOf says what part i of a posed scene is a piece of, and whether it is
 // drawn where it is planned to stand.
 func (m *Model) PartOf(i int) (of Pointed, planned bool) {

@@ -7,20 +7,13 @@ import (
 
 	"aligner/assets"
 	"aligner/hulls"
+	"aligner/hulls/visit/builtin"
 )
 
 // builtIn reads a built-in hull.
 func builtIn(t testing.TB, name string) hulls.Hull {
 	t.Helper()
-	data, ok := assets.Hull(name)
-	if !ok {
-		t.Fatalf("no hull %s", name)
-	}
-	h, err := hulls.Parse(data, name)
-	if err != nil {
-		t.Fatal(err)
-	}
-	return h
+	return builtin.Hull(t, name)
 }
 
 // leastShape is the height of a triangle over its longest side under which it

@@ -54,7 +54,6 @@ const (
 	FreeingPlateOut        ID = "freeing_plate_out"
 	FreeingFreeTheNut      ID = "freeing_free_the_nut"
 	FreeingFreeTheSlides   ID = "freeing_free_the_slides"
-	FreeingSlideFirst      ID = "freeing_slide_first"
 	FreeingCureRunOut      ID = "freeing_cure_run_out"
 	FreeingEvenTheLoads    ID = "freeing_even_the_loads"
 	FreeingNewBrackets     ID = "freeing_new_brackets"

@@ -48,6 +48,7 @@ func goFiles(t *testing.T, each func(path string)) {
 var mayImport = map[string][]string{
 	"hulls":                  {},
 	"hulls/visit":            {"hulls"},
+	"hulls/visit/builtin":    {"hulls", "assets"},
 	"hulls/logbook":          {"hulls"},
 	"kinematics":             {"hulls", "kinematics/shaftline"},
 	"kinematics/shaftline":   {},

@@ -9,23 +9,15 @@ import (
 	"strings"
 	"testing"
 
-	"aligner/assets"
 	"aligner/hulls"
 	"aligner/hulls/visit"
+	"aligner/hulls/visit/builtin"
 )
 
 // builtIn is a built-in hull.
 func builtIn(t testing.TB, name string) hulls.Hull {
 	t.Helper()
-	data, ok := assets.Hull(name)
-	if !ok {
-		t.Fatalf("no built-in hull %s", name)
-	}
-	h, err := hulls.Parse(data, name)
-	if err != nil {
-		t.Fatal(err)
-	}
-	return h
+	return builtin.Hull(t, name)
 }
 
 // inFolder opens a new logbook in a folder of the test's.

@@ -6,17 +6,12 @@ import (
 	"testing"
 
 	"aligner/assets"
-	"aligner/hulls"
-	"aligner/hulls/visit"
+	"aligner/hulls/visit/builtin"
 )
 
 func BenchmarkWorkedVisits(b *testing.B) {
 	for _, name := range assets.VisitNames() {
-		data, _ := assets.Visit(name)
-		d, report := visit.Open(data, name, func(name string) (hulls.Hull, error) { return hull(b, name), nil })
-		if err := report.Err(); err != nil {
-			b.Fatal(err)
-		}
+		d := builtin.Visit(b, name)
 		m, err := NewModel(&d.Hull, d.Visit.State.Afloat())
 		if err != nil {
 			b.Fatal(err)

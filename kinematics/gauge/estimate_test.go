@@ -7,32 +7,18 @@ import (
 	"math/rand/v2"
 	"testing"
 
-	"aligner/assets"
-	"aligner/hulls"
 	"aligner/hulls/visit"
+	"aligner/hulls/visit/builtin"
 )
 
 func model(t testing.TB, name string) *Model {
 	t.Helper()
-	h := hull(t, name)
+	h := builtin.Hull(t, name)
 	m, err := NewModel(&h, false)
 	if err != nil {
 		t.Fatal(err)
 	}
 	return m
-}
-
-func hull(t testing.TB, name string) hulls.Hull {
-	t.Helper()
-	data, ok := assets.Hull(name)
-	if !ok {
-		t.Fatal("no hull ", name)
-	}
-	h, err := hulls.Parse(data, name)
-	if err != nil {
-		t.Fatal(err)
-	}
-	return h
 }
 
 // seated is a gauging of leaves at clock positions, each a pair goes, stops.

@@ -35,9 +35,6 @@ const (
 	TurnShaft   Asked = "turn and gauge again"
 )
 
-// doubtEnough is where a verdict's doubt is not worth another reading.
-const doubtEnough = Sure * (1 - Sure)
-
 // next is nil where the gap is within, or where what has to be known before a
 // move is known.
 func (m *Model) next(e *evidence, f *fit, r *Estimate, v *visit.Visit) *Next {

@@ -7,6 +7,7 @@ import (
 	"testing"
 
 	"aligner/hulls/visit"
+	"aligner/hulls/visit/builtin"
 	"aligner/kinematics"
 )
 
@@ -47,7 +48,7 @@ func TestRimSteps(t *testing.T) {
 // truth is a boat thrown off and held in one way, as the mechanics have it.
 func truth(t *testing.T, held kinematics.Held) (kinematics.Result, [4][2]float64) {
 	t.Helper()
-	d, err := kinematics.Prepare(hull(t, "kittiwake"))
+	d, err := kinematics.Prepare(builtin.Hull(t, "kittiwake"))
 	if err != nil {
 		t.Fatal(err)
 	}

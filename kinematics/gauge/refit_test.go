@@ -9,9 +9,7 @@ import (
 	"os"
 	"testing"
 
-	"aligner/assets"
-	"aligner/hulls"
-	"aligner/hulls/visit"
+	"aligner/hulls/visit/builtin"
 )
 
 // refitted is one visit of testdata/refit.json: every state's A and B in turn.
@@ -45,14 +43,7 @@ func refits(t *testing.T) []refitted {
 // estimated is the program's own estimate of a built-in visit.
 func estimated(t *testing.T, name string) *Estimate {
 	t.Helper()
-	data, ok := assets.Visit(name)
-	if !ok {
-		t.Fatal("no visit ", name)
-	}
-	doc, report := visit.Open(data, name, func(name string) (hulls.Hull, error) { return hull(t, name), nil })
-	if err := report.Err(); err != nil {
-		t.Fatal(err)
-	}
+	doc := builtin.Visit(t, name)
 	m, err := NewModel(&doc.Hull, doc.Visit.State.Afloat())
 	if err != nil {
 		t.Fatal(err)

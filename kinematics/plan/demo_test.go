@@ -11,6 +11,7 @@ import (
 	"aligner/assets"
 	"aligner/hulls"
 	"aligner/hulls/visit"
+	"aligner/hulls/visit/builtin"
 	"aligner/kinematics/gauge"
 )
 
@@ -51,18 +52,13 @@ type demo struct {
 	planner *Planner
 }
 
-func find(name string) (hulls.Hull, error) {
-	data, _ := assets.Hull(name)
-	return hulls.Parse(data, name)
-}
-
 func openDemo(t *testing.T, name string) visit.Document {
 	t.Helper()
 	data, ok := assets.Visit(name)
 	if !ok {
 		t.Fatalf("no visit %s", name)
 	}
-	doc, report := visit.Open(data, name, find)
+	doc, report := visit.Open(data, name, builtin.Find)
 	for _, f := range append(report.Refusals, report.Doubts...) {
 		t.Errorf("%s: %v", name, f.Error())
 	}

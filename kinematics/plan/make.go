@@ -4,7 +4,6 @@ package plan
 // what the whole model says of its answer.
 
 import (
-	"fmt"
 	"math"
 
 	"gonum.org/v1/gonum/stat/distuv"
@@ -301,6 +300,3 @@ func (j *job) fill(out *Plan, r search.Result, level float64) {
 	}
 	j.steps(out, moves)
 }
-
-// errorf names the plan in an error of the mechanics.
-func errorf(what string, err error) error { return fmt.Errorf("%s: %w", what, err) }

@@ -103,7 +103,6 @@ const (
 	PlateUnder  Way = "plate under"
 	FreeTheNut  Way = "free the nut"
 	FreeSlides  Way = "free the slides"
-	SlideFirst  Way = "slide first"
 	CureRunOut  Way = "cure run-out"
 	EvenLoads   Way = "even the loads"
 	NewBrackets Way = "new brackets"

@@ -9,20 +9,14 @@ import (
 	"aligner/assets"
 	"aligner/hulls"
 	"aligner/hulls/visit"
+	"aligner/hulls/visit/builtin"
 	"aligner/kinematics"
 	"aligner/kinematics/gauge"
 )
 
 func hull(t testing.TB, name string) *hulls.Hull {
 	t.Helper()
-	data, ok := assets.Hull(name)
-	if !ok {
-		t.Fatal("no hull ", name)
-	}
-	h, err := hulls.Parse(data, name)
-	if err != nil {
-		t.Fatal(err)
-	}
+	h := builtin.Hull(t, name)
 	return &h
 }
 

@@ -4,6 +4,7 @@ package plan
 // bearings, and turns a limit it breaks into a row for the next search.
 
 import (
+	"fmt"
 	"math"
 
 	"aligner/kinematics"
@@ -25,12 +26,12 @@ func (j *job) margins(moves []float64) ([]margin, error) {
 	s := kinematics.State{LiftMM: at.liftMM, SlideMM: at.slideMM}
 	r, err := j.model.Solve(s)
 	if err != nil {
-		return nil, errorf("after the move", err)
+		return nil, fmt.Errorf("after the move: %w", err)
 	}
 	all := []margin{{LogLimit, "log", r.LogClearanceMM}}
 	s.Held = kinematics.Bolted
 	if r, err = j.model.Solve(s); err != nil {
-		return nil, errorf("after the move, bolted", err)
+		return nil, fmt.Errorf("after the move, bolted: %w", err)
 	}
 	for i, f := range r.BearingForceN {
 		all = append(all, margin{BearingLimit, j.hull.Bearings[i].Name, f[1]})
@@ -104,7 +105,7 @@ func (j *job) leverGap(k int, moves []float64) ([2]float64, error) {
 	for i, on := range [2]bool{false, true} {
 		r, err := j.model.Solve(kinematics.State{SlideMM: at.slideMM, LeverOn: on})
 		if err != nil {
-			return [2]float64{}, errorf("on the lever", err)
+			return [2]float64{}, fmt.Errorf("on the lever: %w", err)
 		}
 		gap[i] = [2]float64{r.Gap.CosMM, r.Gap.SinMM}
 	}

@@ -6,6 +6,7 @@ package response
 import (
 	"errors"
 	"math"
+	"slices"
 
 	"gonum.org/v1/gonum/mat"
 )
@@ -18,6 +19,16 @@ type Story struct {
 	CovMM2   *mat.SymDense
 	Moves    [][]float64 // one less than states
 	Fastened []bool      // something was tightened on the way too
+}
+
+// moved counts the changes in which something was moved, not only tightened.
+func (s *Story) moved() (n int) {
+	for _, moves := range s.Moves {
+		if slices.ContainsFunc(moves, func(v float64) bool { return v != 0 }) {
+			n++
+		}
+	}
+	return n
 }
 
 // Learnt is the response after the update, and the present gap, which the
@@ -213,7 +224,7 @@ func (u *update) apply(l *Learnt) error {
 	ee.Mul(last, &sed)
 	re.Mul(last, &srm) // minus cov(e, R), that is plus cov(v, R)
 
-	next := &Response{Items: u.r.Items, Mean: append([]float64(nil), u.r.Mean...), Cov: mat.NewSymDense(u.n, nil), Learnt: u.k - 1}
+	next := &Response{Items: u.r.Items, Mean: append([]float64(nil), u.r.Mean...), Cov: mat.NewSymDense(u.n, nil), Learnt: u.s.moved()}
 	for i := range u.n {
 		next.Mean[i] += dr.AtVec(i)
 		for j := i; j < u.n; j++ {

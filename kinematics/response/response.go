@@ -73,12 +73,10 @@ func NewModel(h *hulls.Hull, held kinematics.Held, afloat bool) (*Model, error) 
 		m.cov.SymRankOne(m.cov, 1, d)
 	}
 	for _, number := range numbers(h) {
-		moved := number.moved(h, 1)
-		line, err := kinematics.Prepare(bonded(&moved))
-		if err != nil {
-			return nil, fmt.Errorf("%s moved by its tolerance: %w", number.pointer, err)
+		other, err := m.moved(number, 1)
+		if err != nil { // no boat that way: the other way tells as much
+			other, err = m.moved(number, -1)
 		}
-		other, err := m.at(line, nil, nil)
 		if err != nil {
 			return nil, fmt.Errorf("%s moved by its tolerance: %w", number.pointer, err)
 		}
@@ -102,6 +100,16 @@ func NewModel(h *hulls.Hull, held kinematics.Held, afloat bool) (*Model, error) 
 		m.cov.SetSym(i, i, m.cov.At(i, i)+own)
 	}
 	return m, nil
+}
+
+// moved is the response about the drawn state with one number moved.
+func (m *Model) moved(n number, sds float64) ([]float64, error) {
+	h := n.moved(m.Hull, sds)
+	line, err := kinematics.Prepare(bonded(&h))
+	if err != nil {
+		return nil, err
+	}
+	return m.at(line, nil, nil)
 }
 
 // bonded is the hull with its solid feet held down: shimmed in one plane, as a

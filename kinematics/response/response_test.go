@@ -11,19 +11,13 @@ import (
 
 	"aligner/assets"
 	"aligner/hulls"
+	"aligner/hulls/visit/builtin"
 	"aligner/kinematics"
 )
 
 func hull(t testing.TB, name string) *hulls.Hull {
 	t.Helper()
-	data, ok := assets.Hull(name)
-	if !ok {
-		t.Fatal("no hull ", name)
-	}
-	h, err := hulls.Parse(data, name)
-	if err != nil {
-		t.Fatal(err)
-	}
+	h := builtin.Hull(t, name)
 	return &h
 }
 

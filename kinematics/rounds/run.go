@@ -10,6 +10,7 @@ import (
 
 	"aligner/assets"
 	"aligner/hulls"
+	"aligner/hulls/visit/builtin"
 )
 
 // Mechanic says who works.
@@ -48,8 +49,7 @@ type Result struct {
 func BuiltIn() ([]*hulls.Hull, error) {
 	var all []*hulls.Hull
 	for _, name := range assets.HullNames() {
-		data, _ := assets.Hull(name)
-		h, err := hulls.Parse(data, name)
+		h, err := builtin.Find(name)
 		if err != nil {
 			return nil, err
 		}

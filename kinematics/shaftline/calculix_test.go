@@ -21,7 +21,7 @@ import (
 	"testing"
 
 	"aligner/assets"
-	"aligner/hulls"
+	"aligner/hulls/visit/builtin"
 	"aligner/kinematics"
 	"aligner/kinematics/shaftline"
 )
@@ -199,14 +199,7 @@ func TestShaftsAgainstCalculix(t *testing.T) {
 
 func builtInLine(t *testing.T, name string) shaftline.Line {
 	t.Helper()
-	data, ok := assets.Hull(name)
-	if !ok {
-		t.Fatalf("no hull %q", name)
-	}
-	h, err := hulls.Parse(data, name)
-	if err != nil {
-		t.Fatal(err)
-	}
+	h := builtin.Hull(t, name)
 	line, err := kinematics.Line(&h, false)
 	if err != nil {
 		t.Fatal(err)

@@ -5,38 +5,21 @@ package job
 import (
 	"testing"
 
-	"aligner/assets"
 	"aligner/hulls"
 	"aligner/hulls/visit"
+	"aligner/hulls/visit/builtin"
 )
 
 func hull(t testing.TB, name string) *hulls.Hull {
 	t.Helper()
-	data, ok := assets.Hull(name)
-	if !ok {
-		t.Fatal("no hull ", name)
-	}
-	h, err := hulls.Parse(data, name)
-	if err != nil {
-		t.Fatal(err)
-	}
+	h := builtin.Hull(t, name)
 	return &h
 }
 
 // built is a built-in visit with its hull.
 func built(t testing.TB, name string) (*hulls.Hull, *visit.Visit) {
 	t.Helper()
-	data, ok := assets.Visit(name)
-	if !ok {
-		t.Fatal("no visit ", name)
-	}
-	d, report := visit.Open(data, name, func(name string) (hulls.Hull, error) {
-		data, _ := assets.Hull(name)
-		return hulls.Parse(data, name)
-	})
-	if err := report.Err(); err != nil {
-		t.Fatal(err)
-	}
+	d := builtin.Visit(t, name)
 	return &d.Hull, &d.Visit
 }
 

@@ -9,10 +9,10 @@ import (
 	"strings"
 	"testing"
 
-	"aligner/assets"
 	"aligner/assets/words"
 	"aligner/hulls"
 	"aligner/hulls/visit"
+	"aligner/hulls/visit/builtin"
 	"aligner/kinematics"
 	"aligner/kinematics/gauge"
 	"aligner/kinematics/plan"
@@ -29,17 +29,7 @@ var (
 // its readings mean and what to do about it.
 func begun(t *testing.T, name string) (visit.Document, *gauge.Estimate, *plan.Plan) {
 	t.Helper()
-	data, ok := assets.Visit(name)
-	if !ok {
-		t.Fatal("no visit ", name)
-	}
-	d, report := visit.Open(data, name, func(name string) (hulls.Hull, error) {
-		data, _ := assets.Hull(name)
-		return hulls.Parse(data, name)
-	})
-	if err := report.Err(); err != nil {
-		t.Fatal(err)
-	}
+	d := builtin.Visit(t, name)
 	moved := slices.IndexFunc(d.Visit.Events, func(e visit.Event) bool { return e.Move != nil })
 	d.Visit.Events = d.Visit.Events[:moved]
 	m, err := gauge.NewModel(&d.Hull, d.Visit.State.Afloat())

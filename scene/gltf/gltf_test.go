@@ -11,12 +11,12 @@ import (
 	"testing"
 
 	"aligner/assets"
-	"aligner/hulls"
 	"aligner/kinematics"
 	"aligner/scene"
 	"aligner/scene/render"
 	"aligner/scene/solid"
 
+	"aligner/hulls/visit/builtin"
 	"github.com/go-gl/mathgl/mgl64"
 )
 
@@ -24,14 +24,7 @@ import (
 // was gauged laid over it.
 func posed(t *testing.T, hull string, n float64, afloat bool) (*scene.Model, *render.Scene) {
 	t.Helper()
-	data, ok := assets.Hull(hull)
-	if !ok {
-		t.Fatalf("no hull %s", hull)
-	}
-	h, err := hulls.Parse(data, hull)
-	if err != nil {
-		t.Fatal(err)
-	}
+	h := builtin.Hull(t, hull)
 	line, err := kinematics.Prepare(h)
 	if err != nil {
 		t.Fatal(err)

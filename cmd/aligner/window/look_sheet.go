@@ -77,6 +77,25 @@ func next(checks []job.Check, i int) int {
 	return i % max(1, len(checks))
 }
 
+// tellStanding keeps what the look-over found wrong in sight at every later
+// stage.
+func (w *Window) tellStanding(d *visit.Document) {
+	var wrong []string
+	if w.stage > stageLook {
+		for _, c := range job.LookOver(&d.Hull, &d.Visit) {
+			if c.State == job.Failed || c.State == job.Skipped && !c.Told {
+				wrong = append(wrong, c.Title.Say(w.speaker, w.units()))
+			}
+		}
+	}
+	if len(wrong) == 0 {
+		w.standing.Hide()
+		return
+	}
+	w.standing.SetText(w.speaker.Say(words.LookStanding, words.Args{"Checks": strings.Join(wrong, "; ")}))
+	w.standing.Show()
+}
+
 // show fills the sheet.
 func (s *lookSheet) show(d *visit.Document) {
 	sp, u := s.w.speaker, s.w.units()
@@ -91,6 +110,13 @@ func (s *lookSheet) show(d *visit.Document) {
 		sp.Say(words.LookHow, words.Args{"Text": c.How.Say(sp, u)}),
 		sp.Say(words.LookLooks, words.Args{"Text": c.Looks.Say(sp, u)}),
 		sp.Say(words.LookMeans, words.Args{"Text": c.Means.Say(sp, u)}),
+	}
+	if len(c.Sources) > 0 {
+		var from []string
+		for _, source := range c.Sources {
+			from = append(from, source.Name().Say(sp, u))
+		}
+		lines = append(lines, sp.Say(words.LookSource, words.Args{"Sources": strings.Join(from, "; ")}))
 	}
 	s.how.SetText(strings.Join(lines, "\n"))
 	var list []string

@@ -129,6 +129,10 @@ func TestLookOverByKeys(t *testing.T) {
 			t.Errorf("finding %d: %+v, want %s %s", i, f, checks[i].ID, want)
 		}
 	}
+	w.enter(stageGauge)
+	if failed := checks[1].Title.Say(w.speaker, w.units()); !w.standing.Visible() || !strings.Contains(w.standing.Text, failed) {
+		t.Errorf("%q failed, and gauging shows %q", failed, w.standing.Text)
+	}
 	w.enter(stageHandOver)
 	if !strings.Contains(w.handing.text.Text, w.speaker.Say(words.HandOverProvisional, nil)) {
 		t.Errorf("with failed checks, handed over as: %q", w.handing.text.Text)
@@ -152,14 +156,21 @@ func TestFasteningNamesWhoPulled(t *testing.T) {
 	w.enter(stageGauge)
 	call(w, "12 5/6", "4/5", "3/4", "1/2", "-/1", "1/2", "3/4", "5/6")
 	w.enter(stageFasten)
-	if text := w.fastening.pulled.Text; text == "" {
-		t.Error("nothing said of what tightening did")
+	named := false
+	for _, m := range w.history.Now().Hull.Mounts {
+		named = named || strings.Contains(w.fastening.pulled.Text, m.Name)
+	}
+	if !named {
+		t.Errorf("a gap 5 thou wide after tightening, and no mount named: %q", w.fastening.pulled.Text)
 	}
 }
 
 // TestLanguageChanges everything written, and back.
 func TestLanguageChanges(t *testing.T) {
 	w := opened(t, "Kittiwake")
+	if n := len(words.Languages()); n < 2 {
+		t.Fatalf("%d languages", n)
+	}
 	english := w.stageStrip.buttons[stageGauge].Text
 	for _, tag := range words.Languages() {
 		w.speak(tag)

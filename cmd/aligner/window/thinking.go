@@ -4,6 +4,8 @@ package window
 // the background, for whatever the document says now.
 
 import (
+	"reflect"
+
 	"fyne.io/fyne/v2"
 
 	"aligner/hulls"
@@ -40,7 +42,7 @@ func inBackground(work, rest func()) {
 // readyFor prepares for a document's hull.
 func (t *thinking) readyFor(d *visit.Document) bool {
 	afloat := d.Visit.State.Afloat()
-	if t.hull == &d.Hull && t.afloat == afloat || t.hull != nil && t.hull.Name == d.Hull.Name && t.afloat == afloat {
+	if t.hull != nil && t.afloat == afloat && reflect.DeepEqual(*t.hull, d.Hull) {
 		return t.err == nil
 	}
 	h := d.Hull

@@ -10,10 +10,10 @@ import (
 	"fyne.io/fyne/v2/container"
 	"fyne.io/fyne/v2/widget"
 
-	"aligner/assets"
 	"aligner/assets/words"
 	"aligner/hulls"
 	"aligner/hulls/visit"
+	"aligner/hulls/visit/builtin"
 	"aligner/kinematics"
 	"aligner/report/say"
 )
@@ -39,6 +39,7 @@ type Window struct {
 	picture    *picture
 	faces      *closeUp
 	sentence   *widget.Label
+	standing   *widget.Label // what the look-over found wrong
 	top        *topStrip
 	sheet      *sheet
 	gauging    *gaugeSheet
@@ -76,8 +77,10 @@ func New(win fyne.Window, prefs fyne.Preferences, name string, h hulls.Hull,
 	w.useTheme()
 	w.frames.update = w.update
 	w.mind.aside = inBackground
-	w.picture, w.faces, w.sentence = newPicture(w), newCloseUp(), widget.NewLabel("")
-	w.sentence.Wrapping = fyne.TextWrapWord
+	w.picture, w.faces = newPicture(w), newCloseUp()
+	w.sentence, w.standing = widget.NewLabel(""), widget.NewLabel("")
+	w.sentence.Wrapping, w.standing.Wrapping = fyne.TextWrapWord, fyne.TextWrapWord
+	w.standing.TextStyle.Bold = true
 	w.build()
 	w.useBoat()
 	win.SetCloseIntercept(w.close)
@@ -111,7 +114,7 @@ func (w *Window) build() {
 	w.stageStrip.show(w.stage) // in the colours just set
 	w.sheet.fill()
 	sheets := container.NewStack(w.sheets[:]...)
-	w.column = container.New(&w.stack, w.faces, container.NewBorder(container.NewVBox(w.stageStrip.box, w.sentence), nil, nil, nil, sheets))
+	w.column = container.New(&w.stack, w.faces, container.NewBorder(container.NewVBox(w.stageStrip.box, w.standing, w.sentence), nil, nil, nil, sheets))
 	w.win.SetContent(container.NewBorder(w.top.box, w.bottom.box, nil, nil, container.New(columns{}, w.picture, w.column)))
 }
 
@@ -232,6 +235,7 @@ func (w *Window) followHull() {
 
 // useBoat puts the boat on every part.
 func (w *Window) useBoat() {
+	w.looking.fresh = true
 	w.chosen = 0
 	w.picture.show(w.boat.model)
 	w.sheet.fill()
@@ -266,6 +270,7 @@ func (w *Window) update() {
 	w.top.show(&d)
 	w.sheet.show(&d)
 	w.bottom.show(&d)
+	w.tellStanding(&d)
 	switch w.stage {
 	case stageLook:
 		w.looking.show(&d)
@@ -367,19 +372,13 @@ func (w *Window) openBoat(name string) {
 
 // openVisit shows a built-in visit, by its name, at the stage it is in.
 func (w *Window) openVisit(name string) {
-	data, ok := assets.Visit(name)
-	if !ok {
-		return
-	}
-	d, report := visit.Open(data, name, func(name string) (hulls.Hull, error) {
-		_, h, err := w.open(name)
-		return h, err
-	})
-	if err := report.Err(); err != nil {
+	d, err := builtin.FindVisit(name)
+	if err != nil {
 		w.sentence.SetText(err.Error())
 		return
 	}
 	w.do(&visit.OpenVisit{Visit: d.Visit, HullName: d.HullName, Hull: hulls.Encode(d.Hull)})
+	w.looking.fresh = true
 	w.enter(stageGauge)
 }
 
