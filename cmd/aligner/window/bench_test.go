@@ -27,12 +27,12 @@ func BenchmarkDragFrame(b *testing.B) {
 			if err != nil {
 				b.Fatal(err)
 			}
-			w.picture.paint(814, 720)
-			w.takeHandle(scene.HandleOf(0, scene.Vertical))
+			w.picture.Paint(814, 720)
+			w.TakeHandle(scene.HandleOf(0, scene.Vertical))
 			for i := 0; b.Loop(); i++ {
 				w.preview = w.moveTo(0, scene.Vertical, 0.01*float64(i%200))
 				w.update()
-				w.picture.paint(814, 720)
+				w.picture.Paint(814, 720)
 			}
 		})
 	}

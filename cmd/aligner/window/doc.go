@@ -5,8 +5,8 @@
 //	+--------------------------------------------------------------+
 //	| boat, its state, back to drawn, undo, redo                  |
 //	+------------------------------------------+-------------------+
-//	|                                          |  faces (faces.go) |
-//	|   picture (picture.go, drag.go)         |  sentence         |
+//	|                                          |  faces            |
+//	|   picture                                |  sentence         |
 //	|                                          |  mounts (sheet.go)|
 //	+------------------------------------------+-------------------+
 //	| shaft held, exaggeration, view, units                        |
@@ -22,7 +22,8 @@
 // The document holds inputs only and changes by named edits (visit.Edit); the
 // window keeps its history, works out everything else afresh, and holds no
 // other state than how it looks at things (Settings). An event only notes the
-// newest state and marks it; the picture is made once a frame (frame.go).
+// newest state and marks it; the picture is made once a frame
+// (drawn.Frames). A page may fill the window in place of all this (pages.go).
 //
 // The package imports Fyne but not its app package, so its tests need no
 // screen; the real window is opened by the program itself.

@@ -12,6 +12,7 @@ import (
 	"fyne.io/fyne/v2/widget"
 
 	"aligner/assets/words"
+	"aligner/cmd/aligner/page"
 	"aligner/hulls/visit"
 	"aligner/report/say"
 )
@@ -21,13 +22,13 @@ type gaugeSheet struct {
 	w        *Window
 	box      *fyne.Container
 	asked    *widget.Label
-	entry    *widget.Entry
+	entry    *page.Entry
 	list     *widget.Label
 	estimate *widget.Label
 }
 
 func newGaugeSheet(w *Window) *gaugeSheet {
-	s := &gaugeSheet{w: w, asked: widget.NewLabel(""), entry: widget.NewEntry(), list: widget.NewLabel(""), estimate: widget.NewLabel("")}
+	s := &gaugeSheet{w: w, asked: widget.NewLabel(""), entry: page.NewEntry(w.keyEverywhere), list: widget.NewLabel(""), estimate: widget.NewLabel("")}
 	s.asked.TextStyle.Bold = true
 	s.entry.SetPlaceHolder(w.speaker.Say(words.GaugeEntryHint, nil))
 	s.entry.OnSubmitted = s.typed

@@ -13,31 +13,30 @@ import (
 	"aligner/scene"
 )
 
-func (w *Window) takeHandle(id scene.HandleID) {
+func (w *Window) TakeHandle(id scene.HandleID) {
 	d := w.history.Now()
 	w.chosen = id.Mount()
 	w.taken = d.LiftMM(id.Mount())
 	if id.Way() == scene.Sideways {
 		w.taken = d.Trial.SlideMM[id.Mount()]
 	}
-	w.frames.start()
+	w.frames.Start()
 }
 
-func (w *Window) moveHandle(mm float64, free bool) {
-	id := w.picture.drag.handle.ID
+func (w *Window) MoveHandle(id scene.HandleID, mm float64, free bool) {
 	v := w.taken + mm
 	if !free {
 		v = w.boat.model.Snapped(id, v)
 	}
 	w.preview = w.moveTo(id.Mount(), id.Way(), v)
-	w.frames.note()
+	w.frames.Note()
 }
 
-func (w *Window) leaveHandle() {
+func (w *Window) LeaveHandle() {
 	e := w.preview
 	w.preview = nil
-	w.frames.dirty = false
-	w.frames.stop()
+	w.frames.Drop()
+	w.frames.Stop()
 	switch e := e.(type) {
 	case nil:
 		return
@@ -69,20 +68,15 @@ func (w *Window) moveTo(mount int, way scene.Way, mm float64) visit.Edit {
 	return &visit.TurnNut{Mount: m.Name, Steps: steps, By: steps - d.Trial.Steps[mount]}
 }
 
-func (w *Window) touched() { w.win.Canvas().Focus(w.picture) }
-
-// painted starts the shadows once the first picture stands.
-func (w *Window) painted() {
-	if !w.drawn {
-		w.drawn = true
-		w.shade()
-	}
-}
+func (w *Window) Touched() { w.win.Canvas().Focus(w.picture) }
 
 // slideKeyMM is what one press of a sideways key slides.
 const slideKeyMM = 0.25
 
-func (w *Window) typedKey(e *fyne.KeyEvent) {
+func (w *Window) PictureKey(e *fyne.KeyEvent) {
+	if w.keyEverywhere(e) {
+		return
+	}
 	d := w.history.Now()
 	nut := func(by float64) {
 		m := &d.Hull.Mounts[w.chosen]
@@ -106,7 +100,7 @@ func (w *Window) typedKey(e *fyne.KeyEvent) {
 	}
 }
 
-func (w *Window) typedRune(r rune) {
+func (w *Window) PictureRune(r rune) {
 	d := w.history.Now()
 	switch {
 	case r >= '1' && int(r-'1') < len(d.Hull.Mounts):
@@ -137,6 +131,9 @@ func (w *Window) change(how func(*Settings)) {
 	how(&w.settings)
 	w.useSettings()
 	w.update()
+	if open := w.openPage; open != nil {
+		w.turnTo(open)
+	}
 }
 
 // shortcuts are the keys that work wherever the keyboard is.

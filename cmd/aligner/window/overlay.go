@@ -13,8 +13,8 @@ import (
 // layOver shows the engine as gauged, once something is tried beside it, and as
 // planned.
 func (w *Window) layOver(d *visit.Document) {
-	w.picture.state.Gauged, w.picture.state.Planned = nil, nil
-	w.faces.what.AsGauged, w.faces.what.Planned = nil, nil
+	w.picture.State.Gauged, w.picture.State.Planned = nil, nil
+	w.faces.What.AsGauged, w.faces.What.Planned = nil, nil
 	if w.stage == stageTry || w.mind.liftMM == nil {
 		return
 	}
@@ -34,7 +34,7 @@ func (w *Window) layOver(d *visit.Document) {
 	}
 	for i := range lift {
 		if d.Trial.Steps[i] != 0 || d.Trial.SlideMM[i] != 0 {
-			w.picture.state.Gauged, w.faces.what.AsGauged = lay()
+			w.picture.State.Gauged, w.faces.What.AsGauged = lay()
 			break
 		}
 	}
@@ -42,6 +42,6 @@ func (w *Window) layOver(d *visit.Document) {
 		for i, m := range d.Hull.Mounts {
 			lift[i], slide[i] = float64(p.NutFlats[i])*m.LiftPerStepMM(), p.SlideMM[i]
 		}
-		w.picture.state.Planned, w.faces.what.Planned = lay()
+		w.picture.State.Planned, w.faces.What.Planned = lay()
 	}
 }

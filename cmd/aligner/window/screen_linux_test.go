@@ -85,10 +85,10 @@ func handlePlace(t *testing.T) (x, y int) {
 	w.win.Resize(fyne.NewSize(1280, 800))
 	at := fyne.CurrentApp().Driver().AbsolutePositionForObject(w.picture)
 	s := w.picture.Size()
-	w.picture.paint(int(s.Width), int(s.Height))
-	for _, h := range w.picture.model.Handles() {
+	w.picture.Paint(int(s.Width), int(s.Height))
+	for _, h := range w.picture.Model().Handles() {
 		if h.ID == scene.HandleOf(0, scene.Vertical) {
-			px, py, _, _ := w.picture.model.Camera(w.picture.state.View).Project(int(s.Width), int(s.Height), h.At)
+			px, py, _, _ := w.picture.Model().Camera(w.picture.State.View).Project(int(s.Width), int(s.Height), h.At)
 			return int(at.X) + int(px), int(at.Y) + int(py)
 		}
 	}

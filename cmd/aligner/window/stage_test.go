@@ -77,7 +77,7 @@ func TestPlanIsRecordedAndUndone(t *testing.T) {
 	if !strings.HasPrefix(w.moving.text.Text, "Move: ") || !w.moving.done.Visible() {
 		t.Fatalf("shown: %q", w.moving.text.Text)
 	}
-	if w.faces.what.Planned == nil || w.picture.state.Planned == nil {
+	if w.faces.What.Planned == nil || w.picture.State.Planned == nil {
 		t.Error("the plan is not drawn")
 	}
 	w.moving.record()

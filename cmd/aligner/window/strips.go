@@ -14,7 +14,6 @@ import (
 	"aligner/assets/words"
 	"aligner/hulls/visit"
 	"aligner/scene"
-	"aligner/scene/render"
 )
 
 // topStrip says which boat and in what state.
@@ -150,9 +149,9 @@ func (w *Window) useTheme() {
 func (w *Window) useSettings() {
 	s := &w.settings
 	w.useTheme()
-	w.picture.state.Dark = s.Dark
-	w.picture.state.Show = scene.ShowUsual
-	w.picture.state.Font = pictureFont(13 * s.TextSize)
+	w.picture.State.Dark = s.Dark
+	w.picture.State.Show = scene.ShowUsual
+	w.picture.SetTextSize(s.TextSize)
 	b := w.bottom
 	b.quiet = true
 	defer func() { b.quiet = false }()
@@ -162,13 +161,4 @@ func (w *Window) useSettings() {
 		unit = "mm"
 	}
 	b.metric.SetSelected(unit)
-}
-
-// pictureFont is the font of the marks in the picture.
-func pictureFont(sizePx float64) *render.Font {
-	face, err := render.ParseFace(assets.Font("regular"), sizePx)
-	if err != nil {
-		return nil // embedded: no marks rather than no picture
-	}
-	return render.NewFont(face)
 }

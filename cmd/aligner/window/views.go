@@ -38,7 +38,7 @@ const (
 
 // look turns to a view; without motion it jumps.
 func (w *Window) look(view string) {
-	w.picture.fit(view, !w.settings.NoMotion && fyne.CurrentApp().Settings().ShowAnimations())
+	w.picture.Fit(view, !w.settings.NoMotion && fyne.CurrentApp().Settings().ShowAnimations())
 }
 
 // lookByKey does what a view's key asks for.
@@ -82,7 +82,7 @@ func (w *Window) bearings() []string {
 func (w *Window) nextBearing() string {
 	names := w.bearings()
 	for i, name := range names {
-		if name == w.picture.fitted {
+		if name == w.picture.Fitted() {
 			return names[(i+1)%len(names)]
 		}
 	}

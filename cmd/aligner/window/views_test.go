@@ -23,7 +23,7 @@ func TestEveryViewHasAKeyAndALineInTheMenu(t *testing.T) {
 			for _, k := range keys {
 				w.picture.TypedRune(k)
 			}
-			reached[w.picture.fitted] = true
+			reached[w.picture.Fitted()] = true
 		}
 		for _, v := range namedViews {
 			press(string(v.key))
@@ -38,7 +38,7 @@ func TestEveryViewHasAKeyAndALineInTheMenu(t *testing.T) {
 		for _, item := range w.viewMenu().Items {
 			if !item.IsSeparator && item.Label != "No motion between views (x)" {
 				item.Action()
-				lines[w.picture.fitted] = true
+				lines[w.picture.Fitted()] = true
 			}
 		}
 		for _, view := range w.boat.model.ViewNames() {
@@ -68,18 +68,18 @@ func isAftmost(w *Window, view string) bool {
 
 func TestNoMotionJumps(t *testing.T) {
 	w := opened(t, "Eider")
-	at := w.picture.state.View
+	at := w.picture.State.View
 	w.picture.TypedRune('c')
-	if w.picture.turn == nil && fyne.CurrentApp().Settings().ShowAnimations() {
+	if !w.picture.Turning() && fyne.CurrentApp().Settings().ShowAnimations() {
 		t.Error("with motion the view does not turn")
 	}
-	w.picture.stopTurn()
-	w.picture.state.View = at
+	w.picture.StopTurn()
+	w.picture.State.View = at
 	w.picture.TypedRune('x')
 	w.picture.TypedRune('c')
-	to, _ := w.picture.model.FitView(scene.ViewCoupling, 800.0/640)
-	if w.picture.turn != nil || w.picture.state.View != to {
-		t.Errorf("without motion: turning %v, at %+v, not %+v", w.picture.turn != nil, w.picture.state.View, to)
+	to, _ := w.picture.Model().FitView(scene.ViewCoupling, 800.0/640)
+	if w.picture.Turning() || w.picture.State.View != to {
+		t.Errorf("without motion: turning %v, at %+v, not %+v", w.picture.Turning(), w.picture.State.View, to)
 	}
 	w.settings.Save(w.prefs)
 	if !Load(w.prefs).NoMotion {
@@ -95,16 +95,16 @@ func TestAPressEndsATurn(t *testing.T) {
 	w := opened(t, "Eider")
 	w.picture.TypedRune('c')
 	w.picture.MouseDown(&desktop.MouseEvent{Button: desktop.MouseButtonPrimary})
-	if w.picture.turn != nil {
+	if w.picture.Turning() {
 		t.Error("the view goes on turning under the hand")
 	}
 }
 
 func TestTouchesAreMarkedWithTheirForce(t *testing.T) {
 	w := opened(t, "Eider")
-	w.picture.paint(800, 640)
+	w.picture.Paint(800, 640)
 	texts := ""
-	for _, l := range w.picture.scene.Overlay.Labels {
+	for _, l := range w.picture.Labels() {
 		texts += l.Text + "\n"
 	}
 	if !strings.Contains(texts, "strut carries ") || !strings.Contains(texts, " lb") {

@@ -11,6 +11,8 @@ import (
 	"fyne.io/fyne/v2/widget"
 
 	"aligner/assets/words"
+	"aligner/cmd/aligner/drawn"
+	"aligner/cmd/aligner/page"
 	"aligner/hulls"
 	"aligner/hulls/visit"
 	"aligner/hulls/visit/builtin"
@@ -36,8 +38,8 @@ type Window struct {
 	before  shown
 	preview visit.Edit // of the drag in progress
 
-	picture    *picture
-	faces      *closeUp
+	picture    *drawn.Picture
+	faces      *drawn.Faces
 	sentence   *widget.Label
 	standing   *widget.Label // what the look-over found wrong
 	top        *topStrip
@@ -54,13 +56,15 @@ type Window struct {
 	stack      stack
 	column     *fyne.Container
 	bottom     *bottomStrip
-	frames     frames
+	frames     drawn.Frames
 	taken      float64 // the dragged value when it was taken, in mm
 	chosen     int     // mount the keys act on
 
-	stopShade func()
-	drawn     bool // once, so that shadows may follow
-	title     string
+	title string
+
+	whole    fyne.CanvasObject // the window without a page
+	page     page.Page         // nil: the boat
+	openPage opener            // makes the page anew
 }
 
 // New fills a window with a hull. open finds another by its name or file and
@@ -75,9 +79,9 @@ func New(win fyne.Window, prefs fyne.Preferences, name string, h hulls.Hull,
 		history: inMemory{visit.NewHistory(visit.New(name, h))}, boat: b}
 	// Before anything is measured: sizes in another font are remembered.
 	w.useTheme()
-	w.frames.update = w.update
+	w.frames.Update = w.update
 	w.mind.aside = inBackground
-	w.picture, w.faces = newPicture(w), newCloseUp()
+	w.picture, w.faces = drawn.NewPicture(w), drawn.NewFaces()
 	w.sentence, w.standing = widget.NewLabel(""), widget.NewLabel("")
 	w.sentence.Wrapping, w.standing.Wrapping = fyne.TextWrapWord, fyne.TextWrapWord
 	w.standing.TextStyle.Bold = true
@@ -85,6 +89,7 @@ func New(win fyne.Window, prefs fyne.Preferences, name string, h hulls.Hull,
 	w.useBoat()
 	win.SetCloseIntercept(w.close)
 	w.shortcuts()
+	w.keysUnfocused()
 	win.SetOnDropped(func(_ fyne.Position, files []fyne.URI) {
 		if len(files) > 0 {
 			w.openBoat(files[0].Path())
@@ -99,7 +104,7 @@ func New(win fyne.Window, prefs fyne.Preferences, name string, h hulls.Hull,
 // build makes every strip and sheet, in the language wanted.
 func (w *Window) build() {
 	w.speaker = words.In(w.settings.Language, "en")
-	w.faces.words, w.picture.state.Words = say.Faces(w.speaker), say.Marks(w.speaker)
+	w.faces.Words, w.picture.State.Words = say.Faces(w.speaker), say.Marks(w.speaker)
 	w.top, w.bottom = newTopStrip(w), newBottomStrip(w)
 	w.sheet, w.gauging, w.moving, w.stageStrip = newSheet(w), newGaugeSheet(w), newMoveSheet(w), newStageStrip(w)
 	w.looking, w.fastening, w.handing = newLookSheet(w), newFastenSheet(w), newHandOverSheet(w)
@@ -115,7 +120,12 @@ func (w *Window) build() {
 	w.sheet.fill()
 	sheets := container.NewStack(w.sheets[:]...)
 	w.column = container.New(&w.stack, w.faces, container.NewBorder(container.NewVBox(w.stageStrip.box, w.standing, w.sentence), nil, nil, nil, sheets))
-	w.win.SetContent(container.NewBorder(w.top.box, w.bottom.box, nil, nil, container.New(columns{}, w.picture, w.column)))
+	w.whole = container.NewBorder(w.top.box, w.bottom.box, nil, nil, container.New(columns{}, w.picture, w.column))
+	if open := w.openPage; open != nil {
+		w.turnTo(open)
+		return
+	}
+	w.win.SetContent(w.whole)
 }
 
 // shareOut gives the faces their share of the column at this stage.
@@ -135,13 +145,21 @@ func (w *Window) speak(language string) {
 		w.settings.Language = language
 		w.build()
 		w.update()
-		w.win.Canvas().Focus(w.picture)
+		if w.page == nil {
+			w.win.Canvas().Focus(w.picture)
+		}
 	}
 }
 
 // units are the units wanted.
 func (w *Window) units() say.Units {
 	return say.Units{Metric: w.settings.Metric, DecimalComma: w.settings.Language == "de"}
+}
+
+// looks are how the person wants to look at things.
+func (w *Window) looks() drawn.Looks {
+	s := &w.settings
+	return drawn.Looks{Units: w.units(), LookingAft: s.LookingAft, Dark: s.Dark, NoMotion: s.NoMotion, TextSize: s.TextSize}
 }
 
 // document is what is shown: with a drag in progress, what it would come to.
@@ -190,33 +208,6 @@ func (w *Window) travel(way func() (visit.Edit, error), id words.ID) {
 	w.sentence.SetText(w.speaker.Say(id, words.Args{"What": w.describe(e)}))
 }
 
-// describe says an edit in words.
-func (w *Window) describe(e visit.Edit) string {
-	h := &w.boat.hull
-	steps, slides := make([]float64, len(h.Mounts)), make([]float64, len(h.Mounts))
-	for i, m := range h.Mounts {
-		switch e := e.(type) {
-		case *visit.TurnNut:
-			if m.Name == e.Mount {
-				steps[i] = e.By
-			}
-		case *visit.TurnPair:
-			if m.Name == e.First || m.Name == e.Second {
-				steps[i] = e.By
-			}
-		case *visit.SlideMount:
-			if m.Name == e.Mount {
-				slides[i] = e.By
-			}
-		}
-	}
-	if move := say.Move(w.speaker, w.units(), h, steps, slides); move != "" {
-		return move
-	}
-	id, args := e.Words()
-	return w.speaker.Say(words.ID(id), args)
-}
-
 // followHull prepares another hull when the history has come to one.
 func (w *Window) followHull() {
 	d := w.history.Now()
@@ -237,30 +228,27 @@ func (w *Window) followHull() {
 func (w *Window) useBoat() {
 	w.looking.fresh = true
 	w.chosen = 0
-	w.picture.show(w.boat.model)
+	w.picture.SetModel(w.boat.model)
 	w.sheet.fill()
-	if w.drawn {
-		w.shade()
-	}
 }
 
 // update works everything out afresh and shows it.
 func (w *Window) update() {
 	d := w.document()
 	w.boat.work(&d, w.mind.liftMM, w.mind.slideMM, &w.now)
-	w.picture.state.Now = nil
+	w.picture.State.Now = nil
 	if w.now.err == nil {
-		w.picture.state.Now = &w.now.move
+		w.picture.State.Now = &w.now.move
 	}
-	w.picture.state.Afloat = d.Trial.Afloat
-	w.picture.state.Touches = nil
+	w.picture.State.Afloat = d.Trial.Afloat
+	w.picture.State.Touches = nil
 	if w.now.err == nil {
-		w.picture.state.Touches = Touches(w.speaker, w.units(), &d.Hull, &w.now.result)
+		w.picture.State.Touches = Touches(w.speaker, w.units(), &d.Hull, &w.now.result)
 	}
 	w.layOver(&d)
 	w.exaggerate(&d)
 	w.picture.Refresh()
-	w.faces.show(&w.now.result, d.Hull.Coupling.OuterDiameterMM, w.units(), &w.settings)
+	w.faces.SetResult(&w.now.result, d.Hull.Coupling.OuterDiameterMM, w.looks())
 	w.tellTitle(&d)
 	w.sentence.SetText(w.effect(&d))
 	if w.trouble != "" {
@@ -290,7 +278,7 @@ func (w *Window) update() {
 func (w *Window) tellTitle(d *visit.Document) {
 	title := w.speaker.Say(words.WindowTitle, words.Args{"Hull": d.Hull.Name})
 	if r := &w.now.result; w.now.err == nil && r.Gap.Known && r.Held != kinematics.Bolted {
-		title = w.speaker.Say(words.WindowTitleGap, words.Args{"Hull": d.Hull.Name, "Spread": w.faces.spread(w.units())})
+		title = w.speaker.Say(words.WindowTitleGap, words.Args{"Hull": d.Hull.Name, "Spread": w.faces.Spread(w.units())})
 	}
 	if title != w.title {
 		w.title = title
@@ -305,59 +293,8 @@ func (w *Window) exaggerate(d *visit.Document) {
 	if d.Trial.Held == "hanging" && w.now.err == nil {
 		n = min(n, w.boat.model.MaxExaggeration(&w.now.move))
 	}
-	w.picture.state.Exaggeration = n
+	w.picture.State.Exaggeration = n
 	w.bottom.write(n)
-}
-
-// effect says what the last edit, or the drag in progress, did and why.
-func (w *Window) effect(d *visit.Document) string {
-	if w.now.err != nil {
-		return w.now.err.Error()
-	}
-	was, edit := w.history.Before()
-	if edit == nil {
-		edit = w.opened
-	}
-	if w.preview != nil {
-		was, edit = w.history.Now(), w.preview
-	}
-	if _, opened := edit.(*visit.OpenVisit); opened {
-		return w.describe(edit)
-	}
-	if w.stage != stageTry && edit != nil && w.preview == nil && reflect.DeepEqual(was.Trial, d.Trial) {
-		return w.describe(edit)
-	}
-	if w.stage != stageTry && edit == nil {
-		return ""
-	}
-	if edit == nil || was.Hull.Name != d.Hull.Name || !w.now.result.Gap.Known || was.Trial.Held != d.Trial.Held ||
-		d.Trial.Held == "bolted" {
-		return w.speaker.Say(words.HowToBegin, nil)
-	}
-	w.boat.workBefore(&was, w.mind.liftMM, w.mind.slideMM, &w.before)
-	move := w.moved(&was, d)
-	if move == "" { // not a nut or a slide
-		move = w.describe(edit)
-	}
-	if w.before.err != nil {
-		return w.speaker.Say(words.HowToBegin, nil)
-	}
-	text := say.Effect(w.speaker, w.units(), move, kinematics.EffectBetween(&w.before.result, &w.now.result))
-	for _, name := range d.Outside() {
-		text += " " + w.speaker.Say(words.BeyondRange, words.Args{"Mount": name})
-	}
-	return text
-}
-
-// moved says what changed between two documents of one hull.
-func (w *Window) moved(was, is *visit.Document) string {
-	n := len(is.Hull.Mounts)
-	steps, slides := make([]float64, n), make([]float64, n)
-	for i := range n {
-		steps[i] = is.Trial.Steps[i] - was.Trial.Steps[i]
-		slides[i] = is.Trial.SlideMM[i] - was.Trial.SlideMM[i]
-	}
-	return say.Move(w.speaker, w.units(), &is.Hull, steps, slides)
 }
 
 // openBoat shows another boat, by built-in name or file.
@@ -388,9 +325,7 @@ func (w *Window) close() {
 	w.settings.Boat = w.history.Now().HullName
 	w.settings.Width, w.settings.Height = float64(size.Width), float64(size.Height)
 	w.settings.Save(w.prefs)
-	if w.stopShade != nil {
-		w.stopShade()
-	}
-	w.picture.renderer.Close()
+	w.leavePage()
+	w.picture.Close()
 	w.win.Close()
 }

@@ -41,7 +41,7 @@ func opened(t *testing.T, name string) *Window {
 	// The library's test driver calls back on any goroutine: plan at once instead.
 	w.mind.aside = func(work, rest func()) { work(); rest() }
 	win.Resize(fyne.NewSize(1280, 800))
-	w.picture.paint(800, 640)
+	w.picture.Paint(800, 640)
 	return w
 }
 
@@ -67,14 +67,14 @@ func spreadOf(t *testing.T, name string, liftMM []float64) string {
 func dragHandle(t *testing.T, w *Window, id scene.HandleID, dx, dy float64) {
 	t.Helper()
 	p := w.picture
-	pw, ph := p.size()
+	pw, ph := p.PixelSize()
 	var at scene.Handle
-	for _, h := range p.model.Handles() {
+	for _, h := range p.Model().Handles() {
 		if h.ID == id {
 			at = h
 		}
 	}
-	x, y, _, ok := p.model.Camera(p.state.View).Project(pw, ph, at.At)
+	x, y, _, ok := p.Model().Camera(p.State.View).Project(pw, ph, at.At)
 	if !ok {
 		t.Fatal("the handle is out of the picture")
 	}
@@ -83,8 +83,8 @@ func dragHandle(t *testing.T, w *Window, id scene.HandleID, dx, dy float64) {
 		return fyne.NewPos(float32(x)*s.Width/float32(pw), float32(y)*s.Height/float32(ph))
 	}
 	p.MouseDown(&desktop.MouseEvent{PointEvent: fyne.PointEvent{Position: place(x, y)}, Button: desktop.MouseButtonPrimary})
-	if p.drag.handle.ID != at.ID {
-		t.Fatalf("took handle %d, want %d", p.drag.handle.ID, at.ID)
+	if p.State.Active != at.ID {
+		t.Fatalf("took handle %d, want %d", p.State.Active, at.ID)
 	}
 	for i := 1.0; i <= 4; i++ {
 		p.Dragged(&fyne.DragEvent{PointEvent: fyne.PointEvent{Position: place(x+dx*i/4, y+dy*i/4)}})
@@ -95,7 +95,7 @@ func dragHandle(t *testing.T, w *Window, id scene.HandleID, dx, dy float64) {
 
 func TestADragIsOneEditAndComesToWhatTheMechanicsSay(t *testing.T) {
 	w := opened(t, "Eider")
-	start := w.faces.spread(w.units())
+	start := w.faces.Spread(w.units())
 	dragHandle(t, w, scene.HandleOf(0, scene.Vertical), 0, -40)
 	d := w.history.Now()
 	steps := d.Trial.Steps[0]
@@ -104,11 +104,11 @@ func TestADragIsOneEditAndComesToWhatTheMechanicsSay(t *testing.T) {
 	}
 	lifts := make([]float64, len(d.Hull.Mounts))
 	lifts[0] = d.LiftMM(0)
-	if got, want := w.faces.spread(w.units()), spreadOf(t, "Eider", lifts); got != want {
+	if got, want := w.faces.Spread(w.units()), spreadOf(t, "Eider", lifts); got != want {
 		t.Errorf("the faces show %s, the mechanics say %s", got, want)
 	}
 	w.undo()
-	if got := w.faces.spread(w.units()); got != start || w.history.CanUndo() != nil {
+	if got := w.faces.Spread(w.units()); got != start || w.history.CanUndo() != nil {
 		t.Errorf("undo shows %s, began with %s", got, start)
 	}
 	// The keys do the same.
@@ -118,7 +118,7 @@ func TestADragIsOneEditAndComesToWhatTheMechanicsSay(t *testing.T) {
 	if got := w.history.Now().Trial.Steps[0]; got != steps {
 		t.Errorf("keys turned %v flats, the mouse %v", got, steps)
 	}
-	if got, want := w.faces.spread(w.units()), spreadOf(t, "Eider", lifts); got != want {
+	if got, want := w.faces.Spread(w.units()), spreadOf(t, "Eider", lifts); got != want {
 		t.Errorf("by keys the faces show %s, the mechanics say %s", got, want)
 	}
 }
@@ -127,9 +127,9 @@ func TestADragIsOneEditAndComesToWhatTheMechanicsSay(t *testing.T) {
 func TestASlideIsDraggedToo(t *testing.T) {
 	w := opened(t, "Eider")
 	id := scene.HandleOf(1, scene.Sideways)
-	h := w.picture.model.Handles()[int(id)-1]
-	pw, ph := w.picture.size()
-	to := scene.MMToDrag(h, 1.1, w.picture.model.Camera(w.picture.state.View), pw, ph, w.picture.state.Exaggeration)
+	h := w.picture.Model().Handles()[int(id)-1]
+	pw, ph := w.picture.PixelSize()
+	to := scene.MMToDrag(h, 1.1, w.picture.Model().Camera(w.picture.State.View), pw, ph, w.picture.State.Exaggeration)
 	dragHandle(t, w, id, to.X, to.Y)
 	if got := w.history.Now().Trial.SlideMM[1]; got != 1 {
 		t.Errorf("slid %v mm, want 1", got)
@@ -169,11 +169,11 @@ func TestOpeningAnotherBoatCanBeUndone(t *testing.T) {
 func TestLookingAftTurnsTheViewAlone(t *testing.T) {
 	w := opened(t, "Eider")
 	w.picture.TypedKey(&fyne.KeyEvent{Name: fyne.KeyUp})
-	before := w.faces.what
+	before := w.faces.What
 	w.picture.TypedRune('f')
-	now := w.faces.what.Now
-	if !w.faces.style.LookingAft || math.Abs(now.CosMM-before.Now.CosMM)+math.Abs(now.SinMM-before.Now.SinMM) > 1e-9 {
-		t.Errorf("looking aft %v, gap %+v, was %+v", w.faces.style.LookingAft, now, before.Now)
+	now := w.faces.What.Now
+	if !w.faces.Style.LookingAft || math.Abs(now.CosMM-before.Now.CosMM)+math.Abs(now.SinMM-before.Now.SinMM) > 1e-9 {
+		t.Errorf("looking aft %v, gap %+v, was %+v", w.faces.Style.LookingAft, now, before.Now)
 	}
 }
 
@@ -213,11 +213,11 @@ func TestSettingsComeBack(t *testing.T) {
 func TestAHangingShaftLimitsTheExaggeration(t *testing.T) {
 	w := opened(t, "Avocet")
 	w.change(func(s *Settings) { s.Exaggeration = MostExaggeration })
-	if w.picture.state.Exaggeration != MostExaggeration || w.bottom.times.Text != "movement x 500" {
-		t.Errorf("seated: drawn x %v, written %q", w.picture.state.Exaggeration, w.bottom.times.Text)
+	if w.picture.State.Exaggeration != MostExaggeration || w.bottom.times.Text != "movement x 500" {
+		t.Errorf("seated: drawn x %v, written %q", w.picture.State.Exaggeration, w.bottom.times.Text)
 	}
 	w.bottom.held.SetSelected("hanging")
-	n := w.picture.state.Exaggeration
+	n := w.picture.State.Exaggeration
 	if n >= MostExaggeration || w.bottom.times.Text != fmt.Sprintf("movement x %.0f", n) {
 		t.Errorf("hanging: drawn x %v, written %q", n, w.bottom.times.Text)
 	}
@@ -248,11 +248,11 @@ func TestNoAnswerIsNotShownAsANumber(t *testing.T) {
 	if w.now.err == nil || w.sentence.Text != w.now.err.Error() {
 		t.Errorf("says %q of %v", w.sentence.Text, w.now.err)
 	}
-	if !math.IsNaN(w.faces.what.Now.G0MM) || w.title != "aligner: Eider" {
-		t.Errorf("faces show %+v, the title %q", w.faces.what.Now, w.title)
+	if !math.IsNaN(w.faces.What.Now.G0MM) || w.title != "aligner: Eider" {
+		t.Errorf("faces show %+v, the title %q", w.faces.What.Now, w.title)
 	}
 	w.undo()
-	if w.now.err != nil || math.IsNaN(w.faces.what.Now.G0MM) {
+	if w.now.err != nil || math.IsNaN(w.faces.What.Now.G0MM) {
 		t.Errorf("undo leaves %v", w.now.err)
 	}
 }

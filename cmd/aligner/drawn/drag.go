@@ -1,4 +1,4 @@
-package window
+package drawn
 
 // This file is the hand on the picture: taking a handle, turning, moving and
 // zooming the view.
@@ -23,41 +23,41 @@ type drag struct {
 }
 
 // MouseDown takes a handle, or the view.
-func (p *picture) MouseDown(e *desktop.MouseEvent) {
-	p.hand.touched()
+func (p *Picture) MouseDown(e *desktop.MouseEvent) {
+	p.hand.Touched()
 	p.endDrag() // a drag that ended outside the window sent no MouseUp
-	p.stopTurn()
+	p.StopTurn()
 	p.drag = drag{button: e.Button, at: e.Position, from: p.pixel(e.Position)}
 	if e.Button == desktop.MouseButtonPrimary && e.Modifier&fyne.KeyModifierControl == 0 && p.model != nil {
-		w, h := p.size()
-		if handle, ok := p.model.PickHandle(p.model.Camera(p.state.View), w, h, p.drag.from.X, p.drag.from.Y); ok {
+		w, h := p.PixelSize()
+		if handle, ok := p.model.PickHandle(p.model.Camera(p.State.View), w, h, p.drag.from.X, p.drag.from.Y); ok {
 			p.drag.handle = handle
-			p.state.Active = handle.ID
-			p.hand.takeHandle(handle.ID)
+			p.State.Active = handle.ID
+			p.hand.TakeHandle(handle.ID)
 		}
 	}
 }
 
 // Dragged moves whatever the hand has.
-func (p *picture) Dragged(e *fyne.DragEvent) {
+func (p *Picture) Dragged(e *fyne.DragEvent) {
 	if p.model == nil {
 		return
 	}
 	p.drag.moved = true
-	w, h := p.size()
+	w, h := p.PixelSize()
 	if p.drag.handle.ID != 0 {
 		p.drag.at = e.Position
-		mm := scene.DragToMM(p.drag.handle, p.drag.from, p.pixel(e.Position), p.model.Camera(p.state.View), w, h, p.state.Exaggeration)
-		p.hand.moveHandle(mm, keysDown()&fyne.KeyModifierShift != 0)
+		mm := scene.DragToMM(p.drag.handle, p.drag.from, p.pixel(e.Position), p.model.Camera(p.State.View), w, h, p.State.Exaggeration)
+		p.hand.MoveHandle(p.drag.handle.ID, mm, keysDown()&fyne.KeyModifierShift != 0)
 		return
 	}
 	dx, dy := float64(e.Dragged.DX), float64(e.Dragged.DY)
 	width := float64(p.Size().Width)
 	if p.drag.button == desktop.MouseButtonTertiary || keysDown()&fyne.KeyModifierShift != 0 {
 		scale := float64(w) / max(width, 1)
-		p.state.View = p.model.Pan(p.state.View, dx*scale, dy*scale, w, h)
+		p.State.View = p.model.Pan(p.State.View, dx*scale, dy*scale, w, h)
 	} else {
-		p.state.View = p.state.View.Orbit(dx, dy, max(width, 1))
+		p.State.View = p.State.View.Orbit(dx, dy, max(width, 1))
 	}
 	p.fitted = ""
 	p.Refresh()
@@ -72,32 +72,32 @@ func keysDown() fyne.KeyModifier {
 }
 
 // DragEnd and MouseUp both end a drag, whichever comes.
-func (p *picture) DragEnd() { p.endDrag() }
+func (p *Picture) DragEnd() { p.endDrag() }
 
 // MouseUp ends a press or a drag.
-func (p *picture) MouseUp(*desktop.MouseEvent) { p.endDrag() }
+func (p *Picture) MouseUp(*desktop.MouseEvent) { p.endDrag() }
 
-func (p *picture) endDrag() {
+func (p *Picture) endDrag() {
 	had := p.drag.handle.ID != 0
 	over := p.drag.over
 	p.drag = drag{over: over}
 	if had {
-		p.state.Active = 0
-		p.hand.leaveHandle()
+		p.State.Active = 0
+		p.hand.LeaveHandle()
 	}
 }
 
 // Scrolled zooms about what is under the pointer.
-func (p *picture) Scrolled(e *fyne.ScrollEvent) {
+func (p *Picture) Scrolled(e *fyne.ScrollEvent) {
 	if p.model == nil {
 		return
 	}
 	at := p.pixel(e.Position)
 	point, ok := p.renderer.Point(int(at.X), int(at.Y))
 	if !ok {
-		point = p.state.View.Target
+		point = p.State.View.Target
 	}
-	p.state.View = p.state.View.Zoom(math.Pow(zoomStep, float64(e.Scrolled.DY)/wheelClick), point)
+	p.State.View = p.State.View.Zoom(math.Pow(zoomStep, float64(e.Scrolled.DY)/wheelClick), point)
 	p.fitted = ""
 	p.Refresh()
 }
@@ -109,23 +109,23 @@ const (
 )
 
 // MouseIn, MouseMoved and MouseOut tell where the pointer is, for its shape.
-func (p *picture) MouseIn(e *desktop.MouseEvent) { p.MouseMoved(e) }
+func (p *Picture) MouseIn(e *desktop.MouseEvent) { p.MouseMoved(e) }
 
 // MouseMoved notes whether the pointer is over a handle.
-func (p *picture) MouseMoved(e *desktop.MouseEvent) {
+func (p *Picture) MouseMoved(e *desktop.MouseEvent) {
 	if p.model == nil {
 		return
 	}
-	w, h := p.size()
+	w, h := p.PixelSize()
 	at := p.pixel(e.Position)
-	_, p.drag.over = p.model.PickHandle(p.model.Camera(p.state.View), w, h, at.X, at.Y)
+	_, p.drag.over = p.model.PickHandle(p.model.Camera(p.State.View), w, h, at.X, at.Y)
 }
 
 // MouseOut forgets the pointer.
-func (p *picture) MouseOut() { p.drag.over = false }
+func (p *Picture) MouseOut() { p.drag.over = false }
 
 // Cursor is a hand over a handle.
-func (p *picture) Cursor() desktop.Cursor {
+func (p *Picture) Cursor() desktop.Cursor {
 	if p.drag.over || p.drag.handle.ID != 0 {
 		return desktop.PointerCursor
 	}
@@ -133,13 +133,13 @@ func (p *picture) Cursor() desktop.Cursor {
 }
 
 // FocusGained needs nothing done: what the keys act on is marked in the sheet.
-func (p *picture) FocusGained() {}
+func (p *Picture) FocusGained() {}
 
 // FocusLost needs nothing done.
-func (p *picture) FocusLost() {}
+func (p *Picture) FocusLost() {}
 
 // TypedKey hands a key on.
-func (p *picture) TypedKey(e *fyne.KeyEvent) { p.hand.typedKey(e) }
+func (p *Picture) TypedKey(e *fyne.KeyEvent) { p.hand.PictureKey(e) }
 
 // TypedRune hands a letter on.
-func (p *picture) TypedRune(r rune) { p.hand.typedRune(r) }
+func (p *Picture) TypedRune(r rune) { p.hand.PictureRune(r) }

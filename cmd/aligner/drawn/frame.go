@@ -1,4 +1,4 @@
-package window
+package drawn
 
 // This file makes one picture a frame out of however many events there were.
 
@@ -8,17 +8,17 @@ import (
 	"fyne.io/fyne/v2"
 )
 
-// frames runs an update at most once a frame while a hand is on something,
+// Frames runs an update at most once a frame while a hand is on something,
 // and not at all otherwise.
-type frames struct {
-	update  func()
+type Frames struct {
+	Update  func()
 	dirty   bool
 	ticking *fyne.Animation
 }
 
-// start begins ticking. The library calls an animation once before each frame
+// Start begins ticking. The library calls an animation once before each frame
 // it paints, on the goroutine that handles events.
-func (f *frames) start() {
+func (f *Frames) Start() {
 	if f.ticking != nil {
 		return
 	}
@@ -26,8 +26,8 @@ func (f *frames) start() {
 	f.ticking.Start()
 }
 
-// stop ends ticking with a last update, so that nothing noted is lost.
-func (f *frames) stop() {
+// Stop ends ticking with a last update, so that nothing noted is lost.
+func (f *Frames) Stop() {
 	if f.ticking != nil {
 		f.ticking.Stop()
 		f.ticking = nil
@@ -35,17 +35,20 @@ func (f *frames) stop() {
 	f.flush()
 }
 
-// note says that something changed.
-func (f *frames) note() {
+// Note says that something changed.
+func (f *Frames) Note() {
 	f.dirty = true
 	if f.ticking == nil {
 		f.flush()
 	}
 }
 
-func (f *frames) flush() {
+// Drop forgets what was noted and not yet shown.
+func (f *Frames) Drop() { f.dirty = false }
+
+func (f *Frames) flush() {
 	if f.dirty {
 		f.dirty = false
-		f.update()
+		f.Update()
 	}
 }

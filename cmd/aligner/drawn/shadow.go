@@ -1,4 +1,4 @@
-package window
+package drawn
 
 // This file bakes the picture's soft shadows beside it: the first picture does
 // not wait for them.
@@ -11,15 +11,23 @@ import (
 	"aligner/scene/render"
 )
 
-// shade bakes the present boat's shadows in the background, dropping those of
-// a boat no longer shown.
-func (w *Window) shade() {
-	if w.stopShade != nil {
-		w.stopShade()
+// shadeOnce begins the shadows once the first picture stands.
+func (p *Picture) shadeOnce() {
+	if !p.drawn {
+		p.drawn = true
+		p.shade()
+	}
+}
+
+// shade bakes the present model's shadows in the background, dropping those of
+// one no longer shown.
+func (p *Picture) shade() {
+	if p.stopShade != nil {
+		p.stopShade()
 	}
 	ctx, stop := context.WithCancel(context.Background())
-	w.stopShade = stop
-	model := w.boat.model
+	p.stopShade = stop
+	model := p.model
 	go func() {
 		sky, err := model.Bake(ctx, render.BakeSettings{Workers: 1})
 		if err != nil {
@@ -27,7 +35,7 @@ func (w *Window) shade() {
 		}
 		fyne.Do(func() {
 			if ctx.Err() == nil && model.Use(sky) == nil {
-				w.picture.Refresh()
+				p.Refresh()
 			}
 		})
 	}()

@@ -1,0 +1,81 @@
+package window
+
+// This file is the pages that fill the window in place of picture and sheet: one
+// at a time, left by Escape.
+
+import (
+	"fyne.io/fyne/v2"
+
+	"aligner/cmd/aligner/page"
+)
+
+// opener makes a page in the language and looks of the moment.
+type opener func(page.Desk) page.Page
+
+// turnTo shows a page. It is made anew when language or looks change while it
+// stands.
+func (w *Window) turnTo(open opener) {
+	w.leavePage()
+	w.openPage = open
+	w.page = open(w.desk())
+	w.win.SetContent(w.page.Content())
+	if f := w.page.Focus(); f != nil {
+		w.win.Canvas().Focus(f)
+	} else {
+		w.win.Canvas().Unfocus()
+	}
+}
+
+// back leaves the page for the boat.
+func (w *Window) back() {
+	if w.page == nil {
+		return
+	}
+	w.leavePage()
+	w.win.SetContent(w.whole)
+	w.update()
+	w.win.Canvas().Focus(w.picture)
+}
+
+func (w *Window) leavePage() {
+	if w.page != nil {
+		w.page.Close()
+		w.page, w.openPage = nil, nil
+	}
+}
+
+// desk is what a page is lent.
+func (w *Window) desk() page.Desk {
+	return page.Desk{Speaker: w.speaker, Looks: w.looks(), Window: w.win, Back: w.back, Key: w.keyEverywhere}
+}
+
+// keyEverywhere takes the keys that mean the same wherever the keyboard is.
+func (w *Window) keyEverywhere(k *fyne.KeyEvent) bool {
+	if k.Name == fyne.KeyEscape && w.page != nil {
+		w.back()
+		return true
+	}
+	return false
+}
+
+// keysUnfocused hands keys that no widget has to the page that stands, or to the
+// picture.
+func (w *Window) keysUnfocused() {
+	c := w.win.Canvas()
+	c.SetOnTypedKey(func(k *fyne.KeyEvent) {
+		switch {
+		case w.keyEverywhere(k):
+		case w.page != nil:
+			w.page.TypedKey(k)
+		default:
+			w.PictureKey(k)
+		}
+	})
+	c.SetOnTypedRune(func(r rune) {
+		if w.page != nil {
+			w.page.TypedRune(r)
+		} else {
+			w.PictureRune(r)
+		}
+	})
+}
