@@ -22,6 +22,7 @@ type job struct {
 	s       Settings
 	effort  *Effort
 	done    []float64 // moves so far, by item
+	since   []float64 // those of them made after the gauging
 	found   stand
 	chance  *chance
 	items   []search.Item
@@ -41,24 +42,42 @@ func (p *Planner) Plan(v *visit.Visit, e *gauge.Estimate, s Settings) (*Plan, er
 		out.Status, out.WhyNot = NotForMoves, e.WhyNot
 		return out, nil
 	}
-	j := &job{Planner: p, v: v, e: e, s: s, effort: s.Effort, done: p.done(v)}
+	j, learnt, err := p.begin(v, e, s)
+	if err != nil {
+		return nil, err
+	}
+	out.Learnt, out.Present = learnt, j.present()
+	j.items = j.ranges()
+	j.loadRow = append(p.loads.rows(j.done), listRows(p.hull, p.model.Items, j.done)...)
+	return out, j.make(out)
+}
+
+// begin works out where the engine stands and how it answers, before anything is
+// searched for.
+func (p *Planner) begin(v *visit.Visit, e *gauge.Estimate, s Settings) (*job, *response.Learnt, error) {
+	j := &job{Planner: p, v: v, e: e, s: s, effort: s.Effort, done: p.done(v), since: p.moves(s.Since)}
 	if j.effort == nil {
 		j.effort = &DefaultEffort
 	}
 	var err error
 	if j.found, err = p.found(j.done, e.Gap.MeanMM); err != nil {
-		return nil, err
+		return nil, nil, err
 	}
-	if out.Learnt, err = p.learn(e, j.found); err != nil {
-		return nil, err
+	learnt, err := p.learn(e, j.found)
+	if err != nil {
+		return nil, nil, err
 	}
-	j.chance = newChance(out.Learnt, e.TargetMM, e.LimitMM/2)
+	j.chance = newChance(learnt, e.TargetMM, e.LimitMM/2)
 	j.chance.read = e.Gap
 	j.chance.within = e.Verdict == gauge.Within
-	out.Present = gauge.Gaussian{MeanMM: out.Learnt.GapMM, CovMM2: out.Learnt.GapCov}
-	j.items = j.ranges()
-	j.loadRow = append(p.loads.rows(j.done), listRows(p.hull, p.model.Items, j.done)...)
-	return out, j.make(out)
+	if len(s.Since) > 0 {
+		j.found = j.found.plus(p.model.Items, j.since)
+		j.chance.count(j.since)
+		for k, m := range j.since {
+			j.done[k] += m
+		}
+	}
+	return j, learnt, nil
 }
 
 // ranges are the items with what is left of them.

@@ -4,6 +4,7 @@ package plan
 
 import (
 	"aligner/hulls"
+	"aligner/hulls/visit"
 	"aligner/kinematics/gauge"
 	"aligner/kinematics/response"
 )
@@ -14,6 +15,10 @@ type Settings struct {
 	Effort *Effort // nil: DefaultEffort
 	// MostNodes bounds the search for the wanted probability; 0: about a second.
 	MostNodes int
+	// Since are moves made after the gauging that the estimate is of, which the
+	// visit given does not hold: the plan is then for what is left to do. nil:
+	// none.
+	Since []visit.Move
 }
 
 // DefaultWanted is the probability wanted unless another is set.

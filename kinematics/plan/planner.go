@@ -87,12 +87,20 @@ func (p *Planner) story(e *gauge.Estimate) response.Story {
 
 // done is what the visit's moves come to.
 func (p *Planner) done(v *visit.Visit) []float64 {
-	sum := make([]float64, len(p.model.Items))
+	var moves []visit.Move
 	for _, event := range v.Events {
-		if event.Move == nil {
-			continue
+		if event.Move != nil {
+			moves = append(moves, *event.Move)
 		}
-		for j, m := range response.MovesOf(p.hull, p.model.Items, event.Move.NutFlats, event.Move.SlideMM) {
+	}
+	return p.moves(moves)
+}
+
+// moves is what some moves come to, by item.
+func (p *Planner) moves(all []visit.Move) []float64 {
+	sum := make([]float64, len(p.model.Items))
+	for _, move := range all {
+		for j, m := range response.MovesOf(p.hull, p.model.Items, move.NutFlats, move.SlideMM) {
 			sum[j] += m
 		}
 	}

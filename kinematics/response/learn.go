@@ -43,6 +43,8 @@ type Learnt struct {
 	// Told is how far the error of each item's response has been narrowed down,
 	// 0 not at all to 1 wholly. Where it is small the moves so far cannot tell.
 	Told []float64
+	// Answers compare each move with what was expected of it, in order.
+	Answers []Answer
 }
 
 // Surprise is a change too far from the expected for the tolerances.
@@ -81,6 +83,15 @@ const surprising = 18.42
 
 // Learn updates a response by a story of at least one state.
 func (r *Response) Learn(s Story) (*Learnt, error) {
+	l, err := r.learn(s)
+	if err == nil {
+		l.Answers, err = r.Answers(s)
+	}
+	return l, err
+}
+
+// learn is Learn without the comparison of each answer.
+func (r *Response) learn(s Story) (*Learnt, error) {
 	k := len(s.GapMM)
 	if k == 0 || len(s.Moves) != k-1 || s.CovMM2.SymmetricDim() != 2*k {
 		return nil, errors.New("a story needs a gap and a covariance for each state, and a move between any two")
