@@ -2,10 +2,14 @@ package kinematics
 
 // This file is how to bring a parted shaft to the middle of its free travel.
 
-import "aligner/kinematics/shaftline"
+import (
+	"fmt"
+
+	"aligner/kinematics/shaftline"
+)
 
 // Centring is the lift that holds a hanging shaft's front end in the middle of
-// its free travel, taken at the middle of the coupling half.
+// its free travel, at its hook.
 type Centring struct {
 	shaftline.Lift
 	// RuleN is what the half-weight rule says instead, and RuleErrorMM how far
@@ -23,7 +27,8 @@ const SteadyNPerMM = 10
 // ByForce reports whether a pull can centre the shaft at all.
 func (c Centring) ByForce() bool { return c.MMPerN > 0 && 1/c.MMPerN > SteadyNPerMM }
 
-// Centring works the lift out, dry or afloat.
+// Centring works the lift out, dry or afloat, the hook at the middle of the
+// coupling half.
 func (d *DriveLine) Centring(afloat bool) (Centring, error) {
 	i := 0
 	if afloat {
@@ -31,6 +36,28 @@ func (d *DriveLine) Centring(afloat bool) (Centring, error) {
 	}
 	b := d.shafts[i][1]
 	b.state = b.model.NewState()
+	return d.centring(b)
+}
+
+// CentringAt is Centring with the hook at another place, negative aft of the
+// face.
+func (d *DriveLine) CentringAt(afloat bool, hookMM float64) (Centring, error) {
+	line, err := Line(d.hull, afloat)
+	if err != nil {
+		return Centring{}, err
+	}
+	line.HookAtMM = hookMM
+	if why := line.Invalid(); why != "" {
+		return Centring{}, fmt.Errorf("%s: %s", d.hull.Name, why)
+	}
+	b, err := newBent(line, stationsFine)
+	if err != nil {
+		return Centring{}, err
+	}
+	return d.centring(b)
+}
+
+func (d *DriveLine) centring(b bent) (Centring, error) {
 	lift, err := b.model.LiftTo(b.state, d.middle[1])
 	if err != nil {
 		return Centring{}, err

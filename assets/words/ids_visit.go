@@ -18,9 +18,12 @@ const (
 	EditLookOver        ID = "edit_look_over"      // Check, Finding
 	EditRemoveFinding   ID = "edit_remove_finding" // Check
 	EditNoteVisit       ID = "edit_note_visit"
+	EditMindCautions    ID = "edit_mind_cautions"
+	EditSetReach        ID = "edit_set_reach"
 	EditBeginGauging    ID = "edit_begin_gauging"  // Held
 	EditChangeGauging   ID = "edit_change_gauging" // Held
 	EditAddReading      ID = "edit_add_reading"    // Kind
+	EditAddReadings     ID = "edit_add_readings"   // Count
 	EditChangeReading   ID = "edit_change_reading" // Kind
 	EditRemoveReading   ID = "edit_remove_reading" // Number
 	EditRecordMove      ID = "edit_record_move"

@@ -10,6 +10,7 @@ import (
 func init() {
 	register(
 		func() Edit { return &AddReading{} },
+		func() Edit { return &AddReadings{} },
 		func() Edit { return &ChangeReading{} },
 		func() Edit { return &RemoveReading{} },
 	)
@@ -79,6 +80,36 @@ func (e *AddReading) Apply(d Document) (Document, error) {
 	}
 	return d.readings(e.Event, func(list []Reading) ([]Reading, error) {
 		return append(list, e.Reading.Reading), nil
+	})
+}
+
+// AddReadings adds several at once, such as a table pasted: all or none.
+type AddReadings struct {
+	Event    int          `json:"event"`
+	Readings []OneReading `json:"readings"`
+}
+
+// Name is "add readings".
+func (*AddReadings) Name() string { return "add readings" }
+
+// Words say "5 readings added".
+func (e *AddReadings) Words() (string, map[string]any) {
+	return "edit_add_readings", map[string]any{"Count": len(e.Readings)}
+}
+
+// Apply adds them.
+func (e *AddReadings) Apply(d Document) (Document, error) {
+	if len(e.Readings) == 0 {
+		return d, errNoReading
+	}
+	return d.readings(e.Event, func(list []Reading) ([]Reading, error) {
+		for _, r := range e.Readings {
+			if r.Reading == nil {
+				return nil, errNoReading
+			}
+			list = append(list, r.Reading)
+		}
+		return list, nil
 	})
 }
 

@@ -68,7 +68,7 @@ func (d *decoder) visit(n *strictjson.Node) (v Visit) {
 		}
 	}
 	o := d.Object(n, "", slices.Concat([]string{"format", "hull", "date", "state?"}, leafKeys,
-		[]string{"rule?", "target?", "mounts?", "look_over?", "events?", "note?"})...)
+		[]string{"rule?", "target?", "mounts?", "cautions_minded?", "look_over?", "reach_deg?", "events?", "note?"})...)
 	v.HullName, v.Embedded = d.hull(o)
 	v.Date, v.Note = o.Text("date"), o.Text("note")
 	v.State = d.state(o.Get("state"), "state")
@@ -76,6 +76,10 @@ func (d *decoder) visit(n *strictjson.Node) (v Visit) {
 	v.Rule = d.rule(o.Get("rule"), "rule")
 	v.Target = d.target(o.Get("target"), "target")
 	v.Mounts = listOf(o, "mounts", mostItems, d.mountFound)
+	v.CautionsMinded = o.Bool("cautions_minded")
+	if n := o.Get("reach_deg"); n != nil {
+		v.Reach = d.arc(n, "reach_deg").canonical()
+	}
 	v.LookOver = listOf(o, "look_over", mostItems, d.finding)
 	v.Events = listOf(o, "events", mostEvents, d.event)
 	return v

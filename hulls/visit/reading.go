@@ -43,6 +43,22 @@ type LeafRound struct {
 // is written 330 to 30. 0 to 360 is all round.
 type Arc struct{ FromDeg, ToDeg float64 }
 
+// AllRound reports whether an arc leaves nothing out, or was left out itself.
+func (a Arc) AllRound() bool { return a == Arc{} || a == Arc{0, 360} }
+
+// canonical leaves out an arc that leaves nothing out.
+func (a Arc) canonical() Arc {
+	if a.AllRound() {
+		return Arc{}
+	}
+	return a
+}
+
+// Reaches reports whether a position lies on the arc or at one of its ends.
+func (a Arc) Reaches(clockDeg float64) bool {
+	return a.AllRound() || math.Mod(clockDeg-a.FromDeg+720, 360) <= a.SpanDeg()
+}
+
 // SpanDeg is how far the arc runs.
 func (a Arc) SpanDeg() float64 {
 	if a == (Arc{0, 360}) {

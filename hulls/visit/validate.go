@@ -29,6 +29,9 @@ func Validate(v Visit, h *hulls.Hull) hulls.Report {
 	c.target()
 	c.mounts()
 	c.lookOver()
+	if !v.Reach.AllRound() {
+		c.arcs("reach_deg", []Arc{v.Reach})
+	}
 	for i, e := range v.Events {
 		c.event(e, at("events", i))
 	}

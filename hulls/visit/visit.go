@@ -15,15 +15,20 @@ type Visit struct {
 	HullName string
 	Embedded *hulls.Hull
 
-	Date     string  // "2026-05-14"; "": not set yet
-	State    State   // zero (default): nothing said
-	Leaves   LeafSet // zero (default): the usual leaves
-	Rule     Rule    // zero (default): none chosen, 3 thou of largest gap is taken
-	Target   Target  // zero (default): no gap anywhere
-	Mounts   []MountFound
-	LookOver []Finding
-	Events   []Event // in the order they happened
-	Note     string
+	Date   string  // "2026-05-14"; "": not set yet
+	State  State   // zero (default): nothing said
+	Leaves LeafSet // zero (default): the usual leaves
+	Rule   Rule    // zero (default): none chosen, 3 thou of largest gap is taken
+	Target Target  // zero (default): no gap anywhere
+	Mounts []MountFound
+	// CautionsMinded: what can hurt someone was read at the start.
+	CautionsMinded bool
+	LookOver       []Finding
+	// Reach is the part of the rim a leaf can be got at, clockwise looking
+	// forward; zero (default): all round.
+	Reach  Arc
+	Events []Event // in the order they happened
+	Note   string
 }
 
 // Event is one thing done: exactly one of Gauging, Move and Fasten is there.

@@ -40,7 +40,11 @@ func (e *encoder) visit(v Visit) {
 		e.target("target", v.Target)
 	}
 	writeList(e, "mounts", v.Mounts, func(m MountFound) { e.mountFound(m) })
+	e.OptionalBool("cautions_minded", v.CautionsMinded)
 	writeList(e, "look_over", v.LookOver, func(f Finding) { e.finding(f) })
+	if !v.Reach.AllRound() {
+		e.Numbers("reach_deg", []float64{v.Reach.FromDeg, v.Reach.ToDeg})
+	}
 	writeList(e, "events", v.Events, func(ev Event) { e.event(ev) })
 	e.OptionalText("note", v.Note)
 	e.Close('}')

@@ -15,6 +15,7 @@ type evidence struct {
 	rows  []interval.Row
 	refs  []Ref // of each row
 	feel  float64
+	reach visit.Arc // what of the rim a leaf can be got at
 
 	states   []State
 	seatings []seating
@@ -75,7 +76,7 @@ type State struct {
 
 // gather sorts the visit.
 func (m *Model) gather(v *visit.Visit) *evidence {
-	e := &evidence{model: m, feel: max(v.Leaves.FeelErrorMM(), leastFeelMM)}
+	e := &evidence{model: m, reach: v.Reach, feel: max(v.Leaves.FeelErrorMM(), leastFeelMM)}
 	on := State{}
 	tightened := false
 	moved := true // the first state begins like one after a move

@@ -108,11 +108,11 @@ func (m *Model) bestLeaf(e *evidence, f *fit, r *Estimate, v *visit.Visit, doubt
 	return best
 }
 
-// farthest is the hour farthest from every place gauged in the present state.
+// farthest is the hour within reach farthest from every place gauged in the present state.
 func (e *evidence) farthest() float64 {
 	best, far := 0.0, -1.0
-	for hour := range 12 {
-		deg, near := float64(30*hour), 360.0
+	for _, deg := range hours(e.reach) {
+		near := 360.0
 		for i, ref := range e.refs {
 			if s := e.seatingOf(i); s >= 0 && e.seatings[s].state == len(e.states)-1 {
 				near = math.Min(near, math.Abs(math.Mod(deg-ref.ClockDeg+540, 360)-180))
@@ -125,8 +125,22 @@ func (e *evidence) farthest() float64 {
 	return best
 }
 
+// hours are the hours within reach; where none is, the ends of the arc.
+func hours(reach visit.Arc) []float64 {
+	var all []float64
+	for hour := range 12 {
+		if deg := float64(30 * hour); reach.Reaches(deg) {
+			all = append(all, deg)
+		}
+	}
+	if len(all) == 0 {
+		return []float64{reach.FromDeg, reach.ToDeg}
+	}
+	return all
+}
+
 // reachable are the places gauged before, in the visit's order of the clock;
-// with less than three of them, every hour.
+// with less than three of them, every hour within reach.
 func (e *evidence) reachable() []float64 {
 	var all []float64
 	for i, ref := range e.refs {
@@ -138,11 +152,7 @@ func (e *evidence) reachable() []float64 {
 	if len(all) >= 3 {
 		return all
 	}
-	all = nil
-	for h := range 12 {
-		all = append(all, float64(30*h))
-	}
-	return all
+	return hours(e.reach)
 }
 
 // says is what the estimate predicts of one row, and how it goes together with
