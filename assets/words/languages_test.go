@@ -205,7 +205,7 @@ func TestLackingIsSaidInEnglish(t *testing.T) {
 	b := i18n.NewBundle(xlanguage.English)
 	b.MustAddMessages(xlanguage.English, &i18n.Message{ID: "undo", Other: "Undo"}, &i18n.Message{ID: "redo", Other: "Redo"})
 	b.MustAddMessages(xlanguage.German, &i18n.Message{ID: "undo", Other: "Rückgängig"})
-	s := Speaker{i18n.NewLocalizer(b, "de")}
+	s := Speaker{localizer: i18n.NewLocalizer(b, "de")}
 	if undo, redo := s.Say(Undo, nil), s.Say(Redo, nil); undo != "Rückgängig" || redo != "Redo" {
 		t.Errorf("said %q and %q", undo, redo)
 	}

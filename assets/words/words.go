@@ -62,12 +62,26 @@ func Of(kind, word string) ID {
 type Args map[string]any
 
 // Speaker says sentences in one language.
-type Speaker struct{ localizer *i18n.Localizer }
+type Speaker struct {
+	localizer *i18n.Localizer
+	language  string // its base: "en", "de"
+}
 
 // In gives the speaker of a language by its BCP 47 tag ("en", "de-CH"), or of
 // the first of several that there is; English when there is none.
 func In(tags ...string) Speaker {
-	return Speaker{i18n.NewLocalizer(bundle, tags...)}
+	own := "en"
+	var wanted []language.Tag
+	for _, tag := range tags {
+		if t, err := language.Parse(tag); err == nil {
+			wanted = append(wanted, t)
+		}
+	}
+	if tag, _, sure := language.NewMatcher(bundle.LanguageTags()).Match(wanted...); sure != language.No {
+		base, _ := tag.Base()
+		own = base.String()
+	}
+	return Speaker{i18n.NewLocalizer(bundle, tags...), own}
 }
 
 // Say says a sentence. A sentence there is none of is told by its ID.
