@@ -6,6 +6,9 @@
 // in English. Sentences with a count have the plural forms of the Unicode CLDR
 // ("one", "other", ...) and take it as the argument Count. Numbers come to a
 // sentence already written, with their unit.
+//
+// Packages that may import the standard library alone have no IDs; their lines
+// are retold by form (retold.go, retold/de.json).
 package words
 
 import (

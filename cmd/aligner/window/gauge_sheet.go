@@ -104,7 +104,7 @@ func (s *gaugeSheet) typed(text string) {
 	unit, leaves := s.leaves(&d.Visit)
 	leaf, err := readEntry(s.w.speaker, text, nextPlace(before, now), visit.Direction(s.w.settings.LookingAft), unit, leaves)
 	if err != nil {
-		s.w.sentence.SetText(err.Error())
+		s.w.sentence.SetText(s.w.told(err))
 		return
 	}
 	if event < 0 {
@@ -146,7 +146,7 @@ func (s *gaugeSheet) show(d *visit.Document) {
 	var lines []string
 	switch m := &s.w.mind; {
 	case m.err != nil:
-		lines = []string{m.err.Error()}
+		lines = []string{s.w.told(m.err)}
 	case m.estimate != nil:
 		lines = say.Brief(sp, u, &d.Visit, m.estimate)
 	}

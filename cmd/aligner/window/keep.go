@@ -83,7 +83,7 @@ func (w *Window) beginKeeping() error {
 	if err != nil {
 		// Working on matters more than keeping; the reason stands until it is read.
 		w.keeper = nil
-		w.trouble = w.speaker.Say(words.NotKept, words.Args{"Why": err.Error()})
+		w.trouble = w.speaker.Say(words.NotKept, words.Args{"Why": w.told(err)})
 		return nil
 	}
 	w.history, w.kept = session, true

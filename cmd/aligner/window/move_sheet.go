@@ -62,7 +62,7 @@ func (s *moveSheet) show(d *visit.Document) {
 	s.done.Hide()
 	switch {
 	case m.err != nil:
-		s.text.SetText(m.err.Error())
+		s.text.SetText(s.w.told(m.err))
 	case m.estimate == nil || m.estimate.Status != gauge.Ready:
 		s.text.SetText(sp.Say(words.MoveNotYet, nil))
 	case m.plan == nil:

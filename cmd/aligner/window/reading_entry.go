@@ -23,7 +23,7 @@ func readEntry(s words.Speaker, text string, askedDeg float64, seen visit.Direct
 	case 2:
 		deg, err := visit.ParseClock(fields[0], seen)
 		if err != nil {
-			return leaf, entryError(err.Error())
+			return leaf, entryError(s.Retell(err.Error()))
 		}
 		leaf.ClockDeg = deg
 	case 1:

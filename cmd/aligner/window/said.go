@@ -12,10 +12,13 @@ import (
 	"aligner/report/say"
 )
 
+// told is an error in the language chosen.
+func (w *Window) told(err error) string { return w.speaker.Retell(err.Error()) }
+
 // effect says what the last edit, or the drag in progress, did and why.
 func (w *Window) effect(d *visit.Document) string {
 	if w.now.err != nil {
-		return w.now.err.Error()
+		return w.told(w.now.err)
 	}
 	was, edit := w.history.Before()
 	if edit == nil {

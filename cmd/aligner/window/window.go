@@ -178,7 +178,7 @@ func (w *Window) document() visit.Document {
 func (w *Window) do(e visit.Edit) {
 	if err := w.recorded(e); err != nil {
 		w.update()
-		w.sentence.SetText(err.Error())
+		w.sentence.SetText(w.told(err))
 		return
 	}
 	w.followHull()
@@ -195,7 +195,7 @@ func (w *Window) travel(way func() (visit.Edit, error), id words.ID) {
 	e, err := way()
 	if err != nil {
 		w.update()
-		w.sentence.SetText(err.Error())
+		w.sentence.SetText(w.told(err))
 		return
 	}
 	if e == nil {
@@ -216,7 +216,7 @@ func (w *Window) followHull() {
 	}
 	b, err := newBoat(d.Hull)
 	if err != nil {
-		w.sentence.SetText(err.Error())
+		w.sentence.SetText(w.told(err))
 		return
 	}
 	w.boat = b
@@ -301,7 +301,7 @@ func (w *Window) exaggerate(d *visit.Document) {
 func (w *Window) openBoat(name string) {
 	data, _, err := w.open(name)
 	if err != nil {
-		w.sentence.SetText(err.Error())
+		w.sentence.SetText(w.told(err))
 		return
 	}
 	w.do(&visit.OpenHull{HullName: name, Hull: data})
@@ -311,7 +311,7 @@ func (w *Window) openBoat(name string) {
 func (w *Window) openVisit(name string) {
 	d, err := builtin.FindVisit(name)
 	if err != nil {
-		w.sentence.SetText(err.Error())
+		w.sentence.SetText(w.told(err))
 		return
 	}
 	w.do(&visit.OpenVisit{Visit: d.Visit, HullName: d.HullName, Hull: hulls.Encode(d.Hull)})
