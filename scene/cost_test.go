@@ -13,7 +13,8 @@ import (
 func warmState(q *solved) *State {
 	view, _ := q.m.FitView(ViewWhole, 1.6)
 	return &State{Now: &q.v, Planned: &q.v, Gauged: &q.v, Exaggeration: 100, Show: ShowUsual, View: view,
-		Touches: []Touch{{Bearing: 0, Text: "touches"}, {Bearing: Log, Text: "touches"}}}
+		Touches: []Touch{{Bearing: 0, Text: "touches"}, {Bearing: Log, Text: "touches"}},
+		Turns:   []Turn{{Mount: 0, Steps: 2, Text: "up", Next: true}, {Mount: 1, Steps: -7, SlideMM: 1, Text: "down"}}}
 }
 
 func TestPosingWarmAllocatesNothing(t *testing.T) {

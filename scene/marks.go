@@ -50,6 +50,7 @@ type marks struct {
 	trueLine []mgl64.Vec3
 	compass  [4]mgl64.Vec3 // port, starboard, fore, aft
 	outline  outlines
+	turns    []mgl64.Vec3 // the arrows round nuts, point by point
 }
 
 // prepare places the marks that never move.
@@ -71,7 +72,7 @@ func (k *marks) prepare(m *Model) {
 }
 
 // mark fills the overlay, over its old memory.
-func (m *Model) mark(s *State, v *Movement, n float64, o *render.Overlay) {
+func (m *Model) mark(s *State, v *Movement, n float64, eye mgl64.Vec3, o *render.Overlay) {
 	o.Lines, o.Arrows, o.Dots, o.Labels = o.Lines[:0], o.Arrows[:0], o.Dots[:0], o.Labels[:0]
 	c := &dayInk
 	if s.Dark {
@@ -84,6 +85,7 @@ func (m *Model) mark(s *State, v *Movement, n float64, o *render.Overlay) {
 	if s.Show&ShowHandles != 0 {
 		m.markHandles(s, c, o)
 	}
+	m.markTurns(s, eye, c, o)
 	if s.Show&ShowNames != 0 {
 		m.markNames(s, c, o)
 	}
@@ -140,10 +142,13 @@ const nameAngle = 0.065
 func (m *Model) markNames(s *State, c *ink, o *render.Overlay) {
 	crowded := m.dims.mountSpacing < nameAngle*s.View.DistanceMM
 	for i := range m.hull.Mounts {
-		if crowded && (s.Active == 0 || s.Active.Mount() != i) {
+		text, turn := m.hull.Mounts[i].Name, s.turnOf(i)
+		if turn != nil {
+			text = turn.Text
+		} else if crowded && (s.Active == 0 || s.Active.Mount() != i) {
 			continue
 		}
-		l := render.Label{Text: m.hull.Mounts[i].Name, Font: s.Font, Pivot: [2]float32{0.5, 1},
+		l := render.Label{Text: text, Font: s.Font, Pivot: [2]float32{0.5, 1},
 			Colour: c.text, Plate: c.plate, Behind: m.behind(s), Yield: true}
 		if s.Show&ShowHandles != 0 {
 			_, l.At = m.posed.handles[2*i].DragArrow()

@@ -40,7 +40,8 @@ type State struct {
 	// Active is the handle in the hand, with an arrow; zero: none.
 	Active  HandleID
 	Touches []Touch
-	Words   Words // zero: English
+	Words   Words  // zero: English
+	Turns   []Turn // what is to be done at the mounts; nil: nothing
 }
 
 // posed is what the last Pose left for handles and fitted views.
@@ -81,7 +82,7 @@ func (m *Model) Pose(s *State, out *render.Scene) {
 	m.ghostParts(s, n, out.Parts[len(m.pieces):])
 	m.surroundings(s, out)
 	m.placeHandles(v, n, out.Camera.Eye)
-	m.mark(s, v, n, &out.Overlay)
+	m.mark(s, v, n, out.Camera.Eye, &out.Overlay)
 }
 
 // movement is what is to be shown, or the drawn state.

@@ -4,6 +4,8 @@ package main
 // over it, as it was gauged and as it is planned.
 
 import (
+	"aligner/assets/words"
+	"aligner/cmd/aligner/window"
 	"aligner/hulls"
 	"aligner/kinematics"
 	"aligner/report/say"
@@ -24,6 +26,7 @@ type drawing struct {
 	now             *pictured
 	gauged, planned *pictured // nil: not shown
 	times           float64   // how much movement is exaggerated
+	turns           []scene.Turn
 }
 
 // solve works the states out.
@@ -70,11 +73,16 @@ func (c *pictureCmd) solve(e *env, what *subject) (*drawing, error) {
 			return nil, err
 		}
 	}
-	switch {
-	case len(c.PlanNut)+len(c.PlanSlide) > 0:
+	move := [2][]float64{what.plannedSteps, what.plannedMM}
+	if len(c.PlanNut)+len(c.PlanSlide) > 0 {
+		move = planned
 		d.planned, err = work(stands, now, planned)
-	case what.plannedSteps != nil:
-		d.planned, err = work(stands, [2][]float64{what.plannedSteps, what.plannedMM})
+	} else if what.plannedSteps != nil {
+		d.planned, err = work(stands, move)
+	}
+	if d.planned != nil {
+		steps, slidesMM := summed(len(what.hull.Mounts), [][2][]float64{move})
+		d.turns = window.Turns(words.In("en"), c.units(), &d.hull, steps, slidesMM, nil)
 	}
 	if err != nil {
 		return nil, err
@@ -115,7 +123,7 @@ func (c *pictureCmd) sceneState(d *drawing) scene.State {
 		s.Gauged = &d.gauged.move
 	}
 	if d.planned != nil {
-		s.Planned = &d.planned.move
+		s.Planned, s.Turns = &d.planned.move, d.turns
 	}
 	return s
 }

@@ -6,6 +6,7 @@ package response
 
 import (
 	"math"
+	"slices"
 
 	"gonum.org/v1/gonum/mat"
 )
@@ -74,7 +75,11 @@ func (r *Response) answer(s *Story, c int, moves []float64) (Answer, bool) {
 	}
 	for j, m := range moves {
 		if m != 0 {
-			a.Mounts = append(a.Mounts, r.Items[j].Mounts...)
+			for _, i := range r.Items[j].Mounts {
+				if !slices.Contains(a.Mounts, i) {
+					a.Mounts = append(a.Mounts, i)
+				}
+			}
 			a.Slid = a.Slid || r.Items[j].Slide
 		}
 	}
