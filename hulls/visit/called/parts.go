@@ -148,6 +148,10 @@ func unitOf(text string) visit.Unit {
 	return ""
 }
 
+// rounded takes off what adding and changing units leave behind the sixth
+// decimal.
+func rounded(v float64) float64 { return math.Round(v*1e6) / 1e6 }
+
 // length reads one length; several joined by + are put together.
 func (l *line) length(text string, signed bool) (visit.Length, bool) {
 	unit := unitOf(text)
@@ -169,5 +173,5 @@ func (l *line) length(text string, signed bool) (visit.Length, bool) {
 		}
 		sum += v
 	}
-	return visit.Length{Value: sign * math.Round(sum*1e6) / 1e6, Unit: unit}, true
+	return visit.Length{Value: sign * rounded(sum), Unit: unit}, true
 }

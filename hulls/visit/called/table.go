@@ -169,7 +169,7 @@ func (t *table) useUnit(u visit.Unit) {
 	}
 	var leaves []float64
 	for _, leaf := range t.Leaves {
-		leaves = append(leaves, in(visit.Length{Value: leaf, Unit: from}, u))
+		leaves = append(leaves, rounded(in(visit.Length{Value: leaf, Unit: from}, u)))
 	}
 	t.Unit, t.Leaves = u, leaves
 }
