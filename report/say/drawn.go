@@ -44,6 +44,10 @@ func Faces(s words.Speaker) faces.Words {
 		AsGaugedFlat:  say(words.FacesAsGaugedFlat),
 		PlannedFlat:   say(words.FacesPlannedFlat),
 		RunOut:        say(words.FacesRunOut),
+		MarksKey:      say(words.FacesMarksKey),
+		OddKey:        say(words.FacesOddKey),
+		UnusedKey:     say(words.FacesUnusedKey),
+		NextAt:        say(words.FacesNextAt),
 	}
 }
 

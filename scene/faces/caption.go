@@ -37,6 +37,12 @@ func (l *layout) captions(area rect, f *Faces, s *Style) float64 {
 		scale = fmt.Sprintf(s.Words.OuterRing, s.Units.round(l.clock.fullMM)+" "+s.Units.unit(s.Words))
 	}
 	add(scale, inkQuiet)
+	if len(f.Marks) > 0 {
+		add(f.keyToMarks(s.Words), inkText)
+	}
+	if f.NextRad != nil {
+		add(fmt.Sprintf(s.Words.NextAt, OpensAt(s.turn(*f.NextRad))), inkText)
+	}
 	if f.AsGauged != nil && f.AsGauged.finite() {
 		rows = append(rows, row{f.AsGauged.tell(s, s.Words.AsGauged, s.Words.AsGaugedFlat), inkText, true, false})
 	}

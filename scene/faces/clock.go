@@ -27,6 +27,7 @@ func (p *pen) clock(l *layout, f *Faces, s *Style) {
 		}
 	}
 	p.ticks(l, f, s)
+	p.marks(l, f, s)
 	for _, w := range []*arcWord{&c.widest, &c.narrowest} {
 		p.arcWord(w, c)
 	}

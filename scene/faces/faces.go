@@ -71,6 +71,18 @@ type Faces struct {
 	Moment string
 	// FullMM is the gap at the outer ring; 0 lets the drawing choose.
 	FullMM float64
+	// Marks are readings, each at its clock place; with them the track holds no
+	// words. NextRad is the clock angle to be gauged next, if given.
+	Marks   []Mark
+	NextRad *float64
+}
+
+// Mark is a reading: the gap lies between two limits there.
+type Mark struct {
+	ClockRad        float64
+	LeastMM, MostMM float64 // infinite where open to that side
+	Odd             bool    // does not fit the others
+	Unused          bool    // kept, but not gone by
 }
 
 // state is State, with a gap that is no number taken as not known.

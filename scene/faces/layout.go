@@ -153,6 +153,13 @@ func (f *Faces) largestShownMM() float64 {
 			most = max(most, g.LargestMM())
 		}
 	}
+	for _, m := range f.Marks {
+		for _, mm := range []float64{m.LeastMM, m.MostMM} {
+			if !math.IsInf(mm, 0) && !math.IsNaN(mm) {
+				most = max(most, mm)
+			}
+		}
+	}
 	return most
 }
 

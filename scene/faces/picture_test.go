@@ -33,11 +33,15 @@ func drawn(w, h int, f Faces, s Style) *image.RGBA {
 
 func TestGolden(t *testing.T) {
 	fonts := testFonts(t)
+	next := 225 * math.Pi / 180
+	read := gapThou(5, 20, 0)
+	read.G0MM = 5 * MMPerThou / 2
 	gauged, planned := gapThou(12, 45, 0), gapThou(2, 120, 0)
 	for name, m := range map[string]*image.RGBA{
 		"forward": drawn(260, 400, Faces{Now: gapThou(6, 135, 1.2), DiameterMM: 102}, Style{Fonts: fonts}),
 		"aft": drawn(380, 280, Faces{Now: gapThou(8.5, 186, 0), AsGauged: &gauged, Planned: &planned, DiameterMM: 102},
 			Style{Fonts: fonts, LookingAft: true, Dark: true, Units: Units{Metric: true}}),
+		"readings": drawn(320, 420, Faces{Now: read, DiameterMM: 102, Marks: testMarks(), NextRad: &next}, Style{Fonts: fonts}),
 	} {
 		path := filepath.Join("testdata", name+".png")
 		var data bytes.Buffer
@@ -58,6 +62,19 @@ func TestGolden(t *testing.T) {
 			t.Errorf("%s: %d of %d pixels differ; the new picture is in %s (kept with -artifacts)", path, off, of, failed)
 		}
 	}
+}
+
+// testMarks are readings of a gap of 5 thou that opens at 12:40, but for an odd
+// one, and of every form.
+func testMarks() []Mark {
+	thou := func(deg, least, most float64) Mark {
+		return Mark{ClockRad: deg * math.Pi / 180, LeastMM: least * MMPerThou, MostMM: most * MMPerThou}
+	}
+	odd, unused := thou(90, 6, 8), thou(270, 1, 2)
+	odd.Odd, unused.Unused = true, true
+	below, above := thou(180, 0, 1), thou(0, 4, 0)
+	below.LeastMM, above.MostMM = math.Inf(-1), math.Inf(1)
+	return []Mark{above, thou(45, 4, 5), odd, thou(135, 1, 1.5), below, unused}
 }
 
 // differ counts the pixels that are not as kept.

@@ -27,6 +27,9 @@ type Words struct {
 	AsGaugedFlat            string // %s: spread, where it opens nowhere
 	PlannedFlat             string
 	RunOut                  string // %s: total indicator reading, %s: a time
+	MarksKey                string // what the bars of readings are
+	OddKey, UnusedKey       string // and those that are crossed, or dashed
+	NextAt                  string // %s: a time
 }
 
 // DefaultWords are English.
@@ -48,5 +51,7 @@ func DefaultWords() Words {
 		AsGauged: "as gauged: %s, opens at %s", Planned: "planned: %s, opens at %s",
 		AsGaugedFlat: "as gauged: %s", PlannedFlat: "planned: %s",
 		RunOut: "run-out %s TIR, high at %s",
+		MarksKey: "bars: from what goes to what stops", OddKey: "crossed: does not fit", UnusedKey: "dashed: not used",
+		NextAt: "?: gauge next at %s",
 	}
 }

@@ -43,13 +43,16 @@ func (c *Faces) CreateRenderer() fyne.WidgetRenderer { return widget.NewSimpleRe
 // MinSize holds twelve numbers apart.
 func (c *Faces) MinSize() fyne.Size { return fyne.NewSize(230, 230) }
 
-// SetResult puts an answer on the faces. What AsGauged and Planned show stays.
+// SetResult puts an answer on the faces. What AsGauged, Planned, Marks and NextRad
+// show stays.
 func (c *Faces) SetResult(r *kinematics.Result, diameterMM float64, s Looks) {
 	c.What = faces.Faces{
 		State:      faces.Open,
 		Now:        faces.Gap{G0MM: r.Gap.G0MM, CosMM: r.Gap.CosMM, SinMM: r.Gap.SinMM},
 		AsGauged:   c.What.AsGauged,
 		Planned:    c.What.Planned,
+		Marks:      c.What.Marks,
+		NextRad:    c.What.NextRad,
 		DiameterMM: diameterMM,
 	}
 	if !r.Gap.Known { // hanging, or no answer: never shown as a number
