@@ -4,6 +4,10 @@ package words
 // move.en.json.
 
 const (
+	EditSetBolts   ID = "edit_set_bolts"
+	EditHandOver   ID = "edit_hand_over"
+	EditHandedOver ID = "edit_handed_over"
+
 	TurnAt             ID = "turn_at"
 	TurnStepsUp        ID = "turn_steps_up"
 	TurnStepsDown      ID = "turn_steps_down"

@@ -113,6 +113,22 @@ func (e *Encoder) Numbers(key string, list []float64) {
 	e.buf.WriteByte(']')
 }
 
+// Texts writes a list of texts on one line; an empty one is left out.
+func (e *Encoder) Texts(key string, list []string) {
+	if len(list) == 0 {
+		return
+	}
+	e.next(key)
+	e.buf.WriteByte('[')
+	for i, s := range list {
+		if i > 0 {
+			e.buf.WriteString(", ")
+		}
+		e.buf.Write(marshal(s))
+	}
+	e.buf.WriteByte(']')
+}
+
 // KeptAt reports whether the key of the object being written has to be there.
 func (e *Encoder) KeptAt(key string) bool {
 	// The root's step is "".

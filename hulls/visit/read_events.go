@@ -102,7 +102,8 @@ func (d *decoder) byMount(o strictjson.Object, key string) map[string]float64 {
 var units = map[string]string{"nut_flats": "flats", "slide_mm": "millimetres", "nut_steps": "flats or shims"}
 
 func (d *decoder) fasten(n *strictjson.Node, path string) Fasten {
-	o := d.Object(n, path, "what", "torque_nm?", "torque_lb_ft?", "note?")
+	o := d.Object(n, path, "what", "kind?", "mounts?", "round?", "torque_nm?", "torque_lb_ft?", "note?")
 	v, unit := d.either(o, "torque", InNM, InLbFt)
-	return Fasten{What: o.Text("what"), Torque: Torque{v, unit}, Note: o.Text("note")}
+	return Fasten{What: o.Text("what"), Kind: o.OneOf("kind", "", FastenKinds...), Mounts: d.names(o, "mounts"),
+		Round: d.atLeastOne(o, "round"), Torque: Torque{v, unit}, Note: o.Text("note")}
 }

@@ -72,7 +72,8 @@ func structure(data []byte) []hulls.Fault {
 var varied = vary.Words{
 	Keys: []string{"x", "", "kind", "note", "date", "gauging", "move", "fasten", "clock_deg", "goes_thou", "goes_mm", "stops_mm",
 		"leaf_mm", "reads_mm", "sag_thou", "tir_mm", "limit_thou", "spread_mm", "leaves_thou", "feel_error_thou", "apart_mm", "torque_nm",
-		"torque_lb_ft", "radius_mm", "seating", "high", "low_deg", "zero_deg", "enters_deg", "carried_by", "limits", "reach_deg", "cautions_minded"},
+		"torque_lb_ft", "radius_mm", "seating", "high", "low_deg", "zero_deg", "enters_deg", "carried_by", "limits", "reach_deg", "cautions_minded",
+		"maker_torque_nm", "maker_torque_lb_ft", "handed_over", "round", "mounts"},
 	Texts: append([]string{"afloat", "seated", "free", "good", "in", "face", "rim", "shaft side", "aft", "freely", "largest gap", "visit/1"}, ReadingKinds...),
 }
 
@@ -126,7 +127,8 @@ func TestFullVisitHasEveryKey(t *testing.T) {
 	if err != nil || len(keys) < 40 {
 		t.Fatalf("%d keys (%v)", len(keys), err)
 	}
-	other := map[string]string{"leaves_thou": "leaves_mm", "feel_error_thou": "feel_error_mm", "limit_thou": "limit_mm", "spread_mm": "spread_thou"}
+	other := map[string]string{"leaves_thou": "leaves_mm", "feel_error_thou": "feel_error_mm", "limit_thou": "limit_mm", "spread_mm": "spread_thou",
+		"maker_torque_nm": "maker_torque_lb_ft"}
 	text := string(fullFile(t))
 	for _, key := range keys {
 		if !strings.Contains(text, `"`+key+`": `) && !strings.Contains(text, `"`+other[key]+`": `) {

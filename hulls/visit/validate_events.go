@@ -78,6 +78,7 @@ func (c *checker) move(m Move, place string) {
 
 func (c *checker) fasten(f Fasten, place string) {
 	c.text(place+".what", f.What)
+	c.fastenKind(f, place)
 	if f.Torque.Given() {
 		c.oneOf(place+".torque", string(f.Torque.Unit), string(InNM), string(InLbFt))
 		c.within(place+".torque_"+string(f.Torque.Unit), f.Torque.NM(), window{0, 5000, 5, 800, "N m"})

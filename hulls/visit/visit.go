@@ -28,7 +28,10 @@ type Visit struct {
 	// forward; zero (default): all round.
 	Reach  Arc
 	Events []Event // in the order they happened
-	Note   string
+
+	Bolts      Bolts      // of the coupling; zero (default): nothing said
+	HandedOver HandedOver // zero (default): not begun
+	Note       string
 }
 
 // Event is one thing done: exactly one of Gauging, Move and Fasten is there.
@@ -72,8 +75,11 @@ type Move struct {
 // Fasten is something tightened. What it moved shows between the gauging before
 // it and the one after.
 type Fasten struct {
-	What   string // a mount's jam nut, the coupling's bolts ...
-	Torque Torque // left out (default): not measured
+	What   string   // a mount's jam nut, the coupling's bolts ...
+	Kind   string   // one of FastenKinds; "" (default): as What says
+	Mounts []string // whose; nil (default): as What says
+	Round  int      // of the coupling's bolts, from 1; 0 (default): not in rounds
+	Torque Torque   // left out (default): not measured
 	Note   string
 }
 

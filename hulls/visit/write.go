@@ -46,6 +46,12 @@ func (e *encoder) visit(v Visit) {
 		e.Numbers("reach_deg", []float64{v.Reach.FromDeg, v.Reach.ToDeg})
 	}
 	writeList(e, "events", v.Events, func(ev Event) { e.event(ev) })
+	if v.Bolts != (Bolts{}) {
+		e.bolts("coupling_bolts", v.Bolts)
+	}
+	if v.HandedOver != (HandedOver{}) {
+		e.handedOver("handed_over", v.HandedOver)
+	}
 	e.OptionalText("note", v.Note)
 	e.Close('}')
 }

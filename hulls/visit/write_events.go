@@ -47,6 +47,9 @@ func (e *encoder) move(key string, m Move) {
 func (e *encoder) fasten(key string, f Fasten) {
 	e.Open(key, '{')
 	e.Text("what", f.What)
+	e.OptionalText("kind", f.Kind)
+	e.Texts("mounts", f.Mounts)
+	e.OptionalNumber("round", float64(f.Round), 0)
 	if f.Torque.Given() {
 		e.Number("torque_"+string(f.Torque.Unit), f.Torque.Value)
 	}
