@@ -36,7 +36,8 @@ func (d *drawer) boxes(label words.ID) clockRow {
 
 // fastening says the order of tightening in one paragraph.
 func (d *drawer) fastening() string {
-	steps, _ := job.FastenOrder(d.h, false, 0)
+	oiled, makerNM := job.CouplingBolts(d.v)
+	steps, _ := job.FastenOrder(d.h, oiled, makerNM)
 	var said []string
 	var pairs []string
 	for _, s := range steps {
@@ -113,7 +114,7 @@ func (d *drawer) cautions() []string {
 // bring is what goes into the bay: spanners and what gauges and moves.
 func (d *drawer) bring() []string {
 	var lines []string
-	for _, item := range job.Bring(d.h, d.v, 0) {
+	for _, item := range job.Bring(d.h, d.v, d.v.Bolts.Maker.NM()) {
 		switch item.Text.ID {
 		case words.JobBringLeaves: // told one by one below
 		case words.JobBringMirrorForMounts, words.JobBringMirrorForFaces, words.JobBringSpanner, words.JobBringOlderSpanner,

@@ -174,9 +174,10 @@ func (f *flow) recordFastening() {
 			f.paragraphs(f.say(words.PaperFastenedGap, words.Args{"Before": f.pairText([2]float64{was.CosMM, was.SinMM}), "After": f.pairText([2]float64{st.CosMM, st.SinMM})}))
 		}
 	}
-	_, tightening := job.FastenOrder(f.h, false, 0)
+	oiled, makerNM := job.CouplingBolts(f.v)
+	_, tightening := job.FastenOrder(f.h, oiled, makerNM)
 	if tightening.NM > 0 {
-		for _, t := range job.TorqueText(f.h.Coupling.Bolts, false, tightening, nil) {
+		for _, t := range job.TorqueText(f.h.Coupling.Bolts, oiled, tightening, nil) {
 			f.paragraphs(t.Say(f.s, f.u))
 		}
 	}

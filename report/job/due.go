@@ -95,6 +95,9 @@ func hasFailed(h *hulls.Hull, v *visit.Visit) bool {
 
 // lastDate is that of the last thing done that has a date.
 func lastDate(v *visit.Visit) (time.Time, bool) {
+	if t, err := time.Parse(dateForm, v.HandedOver.Date); err == nil {
+		return t, true
+	}
 	for i := len(v.Events) - 1; i >= 0; i-- {
 		if t, err := time.Parse(dateForm, v.Events[i].Date); err == nil {
 			return t, true

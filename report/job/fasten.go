@@ -26,6 +26,10 @@ const (
 	BoltRound FastenKind = "bolt round" // one round of the coupling's bolts
 	TurnHand  FastenKind = "turn by hand"
 	MarkNuts  FastenKind = "mark nuts"
+
+	Support FastenKind = "support"  // the engine, before it stands on three mounts
+	Slacken FastenKind = "slacken"  // the fourth mount, and gauge
+	BringUp FastenKind = "bring up" // the fourth mount's nut, until its foot just rests
 )
 
 // FastenStep is one step of fastening.

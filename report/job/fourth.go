@@ -24,6 +24,9 @@ type Fourth struct {
 	// fourth corner unless it is held.
 	InsideMM float64
 	Steps    []Text
+	// Order is the steps as they are ticked; what to do if the gap changed is
+	// the last of Steps and no step of its own.
+	Order []FastenStep
 }
 
 // leastInsideMM is how far inside the three the centre of mass must lie for the
@@ -63,6 +66,19 @@ func ThreeThenFourth(h *hulls.Hull) (Fourth, bool) {
 	}
 	for _, id := range ids {
 		best.Steps = append(best.Steps, text("fourth", id, args))
+	}
+	fast := JamNuts
+	if h.Mounts[best.Fourth].Kind == hulls.Solid {
+		fast = FootBolts
+	}
+	fourth := []int{best.Fourth}
+	for i, s := range []FastenStep{{Kind: Support}, {Kind: fast, Mounts: best.Three}, {Kind: Slacken, Mounts: fourth},
+		{Kind: BringUp, Mounts: fourth}, {Kind: fast, Mounts: fourth}, {Kind: Regauge}} {
+		s.Text, s.Sources = best.Steps[min(i, 4)], []Source{CommonPractice}
+		if s.Kind == Regauge {
+			s.Text = best.Steps[5]
+		}
+		best.Order = append(best.Order, s)
 	}
 	return best, true
 }

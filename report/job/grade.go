@@ -87,20 +87,26 @@ func (g *grader) bearings(h *hulls.Hull, v *visit.Visit) {
 
 // gauged looks at the order of events: gauged after the last move, fastened,
 // and gauged again. The coupling's bolts come after the last gauging, so one
-// thing tightened since is as it should be.
+// thing tightened since is as it should be, where it is not said that it was a
+// mount.
 func (g *grader) gauged(v *visit.Visit, checks []Check) {
-	last, moved, fastened, since := -1, -1, 0, 0
+	last, moved, fastened, since, mounts := -1, -1, 0, 0, 0
 	turned := false
 	for i, e := range v.Events {
 		switch {
 		case e.Gauging != nil:
-			last, since = i, 0
+			last, since, mounts = i, 0, 0
 			turned = turned || e.Gauging.ShaftTurnDeg != 0 || e.Gauging.FlangeTurnDeg != 0
 		case e.Move != nil:
-			moved, fastened, since = i, 0, 0
+			moved, fastened, since, mounts = i, 0, 0, 0
 		default:
 			fastened++
 			since++
+			if e.Fasten.OfCoupling() {
+				since-- // which moves no mount
+			} else if e.Fasten.Kind != "" {
+				mounts++
+			}
 		}
 	}
 	if last < 0 {
@@ -122,7 +128,7 @@ func (g *grader) gauged(v *visit.Visit, checks []Check) {
 		g.add(NotSinceMove, nil)
 	case moved >= 0 && fastened == 0:
 		g.add(NotFastened, nil)
-	case since > 1:
+	case since > 1 || mounts > 0:
 		g.add(NotSinceFastened, nil)
 	}
 }

@@ -138,7 +138,7 @@ func (s *lookSheet) show(d *visit.Document) {
 	}
 	s.cautions.SetText(strings.Join(cautions, "\n"))
 	bring := []string{sp.Say(words.LookBring, nil) + ":"}
-	for _, item := range job.Bring(&d.Hull, &d.Visit, 0) {
+	for _, item := range job.Bring(&d.Hull, &d.Visit, d.Visit.Bolts.Maker.NM()) {
 		bring = append(bring, "   "+item.Text.Say(sp, u))
 	}
 	s.bring.SetText(strings.Join(bring, "\n"))
