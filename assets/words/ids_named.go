@@ -54,6 +54,7 @@ const (
 	RuleTwo      ID = "rule_common_practice_2_thou"
 	RuleThree    ID = "rule_common_practice_3_thou"
 	RuleFour     ID = "rule_common_practice_4_thou"
+	RuleAcross   ID = "rule_common_practice_4_thou_across"
 	RuleAnInch   ID = "rule_common_practice_1_thou_an_inch_of_face"
 	RuleOffAimed ID = "rule_common_practice_3_thou_off_the_gap_wanted"
 )
