@@ -8,6 +8,7 @@ import (
 	"path/filepath"
 	"runtime"
 
+	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/app"
 
 	"aligner/assets/words"
@@ -78,6 +79,7 @@ func openWindow(name string) error {
 	}
 	w.Keep(keeper, going)
 	win.SetMaster()
+	a.Lifecycle().SetOnStarted(func() { fyne.Do(func() { fitOnScreen(win) }) })
 	win.CenterOnScreen()
 	win.ShowAndRun()
 	return nil

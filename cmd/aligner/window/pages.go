@@ -55,6 +55,17 @@ func (w *Window) keyEverywhere(k *fyne.KeyEvent) bool {
 		w.back()
 		return true
 	}
+	if w.page != nil {
+		return false
+	}
+	if to, ok := stageFunctionKeys[k.Name]; ok {
+		w.enter(to)
+		return true
+	}
+	if k.Name == fyne.KeyEscape && w.win.Canvas().Focused() != fyne.Focusable(w.picture) {
+		w.win.Canvas().Focus(w.picture)
+		return true
+	}
 	return false
 }
 

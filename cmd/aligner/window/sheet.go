@@ -72,6 +72,7 @@ func (s *sheet) fill() {
 	}
 	s.room.Wrapping = fyne.TextWrapWord
 	s.powerRow()
+	s.box.Add(container.NewGridWithColumns(2, s.w.top.afloat, s.w.top.lever))
 	s.box.Add(s.room)
 	s.box.Refresh()
 }

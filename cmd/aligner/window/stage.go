@@ -16,6 +16,7 @@ type stage int
 
 const (
 	stageTry stage = iota
+	stageBegin
 	stageLook
 	stageGauge
 	stageMove
@@ -24,10 +25,18 @@ const (
 	stages
 )
 
-var stageNames = [stages]words.ID{words.StageTry, words.StageLook, words.StageGauge, words.StageMove, words.StageFasten, words.StageHandOver}
+var stageNames = [stages]words.ID{words.StageTry, words.StageBegin, words.StageLook, words.StageGauge, words.StageMove, words.StageFasten, words.StageHandOver}
 
 // stageKeys choose a stage while the picture has the keyboard.
-var stageKeys = [stages]rune{'r', 'l', 'g', 'n', 'j', 'o'}
+var stageKeys = [stages]rune{'r', 'i', 'l', 'g', 'n', 'j', 'o'}
+
+// stageFunctionKeys choose a stage wherever the keyboard is: the job's from F2
+// on, trying last.
+var stageFunctionKeys = map[fyne.KeyName]stage{fyne.KeyF2: stageBegin, fyne.KeyF3: stageLook, fyne.KeyF4: stageGauge,
+	fyne.KeyF5: stageMove, fyne.KeyF6: stageFasten, fyne.KeyF7: stageHandOver, fyne.KeyF8: stageTry}
+
+// stageOrder is the job's, and trying after it.
+var stageOrder = [stages]stage{stageBegin, stageLook, stageGauge, stageMove, stageFasten, stageHandOver, stageTry}
 
 // stageStrip shows which stage it is.
 type stageStrip struct {
@@ -36,11 +45,15 @@ type stageStrip struct {
 }
 
 func newStageStrip(w *Window) *stageStrip {
-	s := &stageStrip{box: container.NewGridWithColumns(3)}
-	for i := range stages {
-		s.buttons[i] = widget.NewButton(w.speaker.Say(stageNames[i], nil), func() { w.enter(i) })
-		s.box.Add(s.buttons[i])
+	s := &stageStrip{}
+	row := make(shares, stages)
+	var buttons []fyne.CanvasObject
+	for i, at := range stageOrder {
+		row[i] = 1 / float32(stages)
+		s.buttons[at] = widget.NewButton(w.speaker.Say(stageNames[at], nil), func() { w.enter(at) })
+		buttons = append(buttons, s.buttons[at])
 	}
+	s.box = container.New(row, buttons...)
 	return s
 }
 
@@ -71,6 +84,8 @@ func (w *Window) enter(to stage) {
 	w.rethink()
 	w.update()
 	switch to {
+	case stageBegin:
+		w.win.Canvas().Focus(w.beginning.focus())
 	case stageGauge:
 		w.win.Canvas().Focus(w.gauging.entry)
 	default:
@@ -81,7 +96,7 @@ func (w *Window) enter(to stage) {
 // rethink works the readings out anew after an edit, where they are shown.
 func (w *Window) rethink() {
 	d := w.history.Now()
-	if w.stage == stageTry || w.stage == stageLook {
+	if w.stage < stageGauge {
 		w.mind.liftMM, w.mind.slideMM, w.mind.plan = nil, nil, nil
 		return
 	}

@@ -5,6 +5,7 @@ package window
 import (
 	"math"
 	"slices"
+	"strconv"
 
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/container"
@@ -21,12 +22,15 @@ type topStrip struct {
 	box    *fyne.Container
 	boats  *widget.Select
 	visits *widget.Select
-	afloat *widget.Check
+	state  *widget.Button // of the boat; to where it is said
+	afloat *widget.Check  // of what is tried: on the sheet for trying
 	lever  *widget.Check
 	undo   *widget.Button
 	redo   *widget.Button
 	more   *widget.Button
 	quiet  bool // being filled, not touched
+
+	speaker words.Speaker
 }
 
 func newTopStrip(w *Window) *topStrip {
@@ -55,8 +59,11 @@ func newTopStrip(w *Window) *topStrip {
 			w.openVisit(name)
 		}
 	})
+	t.state = widget.NewButton("", func() { w.enter(stageBegin) })
+	t.state.Importance = widget.LowImportance
+	t.speaker = s
 	t.visits.PlaceHolder = s.Say(words.VisitChoose, nil)
-	t.box = container.NewBorder(nil, nil, container.NewHBox(t.boats, t.visits, t.afloat, t.lever), container.NewHBox(t.more, t.undo, t.redo))
+	t.box = container.NewBorder(nil, nil, container.NewHBox(t.boats, t.visits, t.state), container.NewHBox(t.more, t.undo, t.redo))
 	return t
 }
 
@@ -67,6 +74,24 @@ func (t *topStrip) show(d *visit.Document) {
 	t.boats.SetSelected(d.Hull.Name)
 	t.afloat.SetChecked(d.Trial.Afloat)
 	t.lever.SetChecked(d.Trial.LeverOn)
+	if text := t.stateOf(d.Visit.State); text != t.state.Text {
+		t.state.SetText(text)
+	}
+}
+
+// stateOf is the boat's state in a few words.
+func (t *topStrip) stateOf(s visit.State) string {
+	if s.Boat == "" {
+		return t.speaker.Say(words.StateUnsaid, nil)
+	}
+	whole := func(m visit.Maybe) string {
+		if !m.Known {
+			return ""
+		}
+		return strconv.Itoa(int(math.Round(m.Value)))
+	}
+	return t.speaker.Say(words.StateButton, words.Args{"Boat": t.speaker.Say(words.Of("boat", s.Boat), nil),
+		"Hours": whole(s.HoursSinceLaunch), "Fuel": whole(s.FuelPercent)})
 }
 
 // bottomStrip holds what changes the picture.

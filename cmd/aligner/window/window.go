@@ -46,6 +46,7 @@ type Window struct {
 	sheet      *sheet
 	gauging    *gaugeSheet
 	moving     *moveSheet
+	beginning  *beginSheet
 	looking    *lookSheet
 	fastening  *fastenSheet
 	handing    *handOverSheet
@@ -53,8 +54,8 @@ type Window struct {
 	stage      stage
 	sheets     [stages]fyne.CanvasObject
 	stageStrip *stageStrip
-	stack      stack
-	column     *fyne.Container
+	middle     middle
+	desktop    *fyne.Container // what the middle lays out
 	bottom     *bottomStrip
 	frames     drawn.Frames
 	taken      float64 // the dragged value when it was taken, in mm
@@ -107,8 +108,8 @@ func (w *Window) build() {
 	w.faces.Words, w.picture.State.Words = say.Faces(w.speaker), say.Marks(w.speaker)
 	w.top, w.bottom = newTopStrip(w), newBottomStrip(w)
 	w.sheet, w.gauging, w.moving, w.stageStrip = newSheet(w), newGaugeSheet(w), newMoveSheet(w), newStageStrip(w)
-	w.looking, w.fastening, w.handing = newLookSheet(w), newFastenSheet(w), newHandOverSheet(w)
-	for i, box := range [stages]fyne.CanvasObject{w.sheet.box, w.looking.box, w.gauging.box, w.moving.box, w.fastening.box, w.handing.box} {
+	w.beginning, w.looking, w.fastening, w.handing = newBeginSheet(w), newLookSheet(w), newFastenSheet(w), newHandOverSheet(w)
+	for i, box := range [stages]fyne.CanvasObject{w.sheet.box, w.beginning.box, w.looking.box, w.gauging.box, w.moving.box, w.fastening.box, w.handing.box} {
 		w.sheets[i] = container.NewVScroll(box)
 		if stage(i) != w.stage {
 			w.sheets[i].Hide()
@@ -119,8 +120,9 @@ func (w *Window) build() {
 	w.stageStrip.show(w.stage) // in the colours just set
 	w.sheet.fill()
 	sheets := container.NewStack(w.sheets[:]...)
-	w.column = container.New(&w.stack, w.faces, container.NewBorder(container.NewVBox(w.stageStrip.box, w.standing, w.sentence), nil, nil, nil, sheets))
-	w.whole = container.NewBorder(w.top.box, w.bottom.box, nil, nil, container.New(columns{}, w.picture, w.column))
+	column := container.NewBorder(container.NewVBox(w.standing, w.sentence), nil, nil, nil, sheets)
+	w.desktop = container.New(&w.middle, w.picture, w.faces, column)
+	w.whole = container.NewBorder(container.NewVBox(w.top.box, w.stageStrip.box), w.bottom.box, nil, nil, w.desktop)
 	if open := w.openPage; open != nil {
 		w.turnTo(open)
 		return
@@ -128,14 +130,14 @@ func (w *Window) build() {
 	w.win.SetContent(w.whole)
 }
 
-// shareOut gives the faces their share of the column at this stage.
+// shareOut gives the faces their share of the height at this stage.
 func (w *Window) shareOut() {
-	w.stack.share = facesShareReading
+	w.middle.share = facesShareReading
 	if w.stage == stageTry {
-		w.stack.share = facesShareTrying
+		w.middle.share = facesShareTrying
 	}
-	if w.column != nil {
-		w.column.Refresh()
+	if w.desktop != nil {
+		w.desktop.Refresh()
 	}
 }
 
@@ -260,6 +262,8 @@ func (w *Window) update() {
 	w.bottom.show(&d)
 	w.tellStanding(&d)
 	switch w.stage {
+	case stageBegin:
+		w.beginning.show(&d)
 	case stageLook:
 		w.looking.show(&d)
 	case stageFasten:
