@@ -133,4 +133,3 @@ func (f *leavesForm) show(d *visit.Document) {
 	f.told.SetText(strings.Join(told, " "))
 	showIf(f.told, len(told) > 0)
 }
-

@@ -197,4 +197,3 @@ func (f *targetForm) show(d *visit.Document) {
 	f.place.show(place)
 	f.reason.show(t.Reason)
 }
-
