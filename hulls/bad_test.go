@@ -91,7 +91,7 @@ var badKittiwakes = []edit{
 	{"a text alone", "", `"hull/1"`,
 		`line 1: found "hull/1"; wanted an object with keys; write it as { ... }`},
 	{"unknown key", `"name": "Kittiwake"`, `"name": "Kittiwake", "colour": "grey"`,
-		`colour (line 3): found an unknown key; wanted one of format, name, hin, owner_reference, layout, shaft_angle_deg, shaft_speed_max_rpm, engine, mounts, coupling, shaft, bearings, log, stuffing_box, propeller, tolerance, look; delete it, or write one of these`},
+		`colour (line 3): found an unknown key; wanted one of format, name, hin, owner_reference, layout, shaft_angle_deg, shaft_speed_max_rpm, engine, mounts, coupling, shaft, bearings, log, stuffing_box, propeller, tolerance, look, one_sided, measured_response; delete it, or write one of these`},
 	{"misspelt key", `"propeller"`, `"propellor"`,
 		`propellor (line 100): found an unknown key; wanted propeller; if that is meant, write propeller`},
 	{"wrong case", `"mass_kg"`, `"Mass_kg"`,

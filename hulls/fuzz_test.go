@@ -26,6 +26,7 @@ func FuzzParse(f *testing.F) {
 			f.Add([]byte(e.new))
 		}
 	}
+	f.Add(bytes.Replace(kittiwake, []byte(`"layout"`), []byte(`"one_sided": true, "measured_response": [`+oneMeasured+`], "layout"`), 1))
 	f.Add(bytes.ReplaceAll(bench, []byte("\n"), []byte("\r\n")))
 	f.Fuzz(func(t *testing.T, data []byte) {
 		h, err := hulls.Parse(data, "fuzz")

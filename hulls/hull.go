@@ -3,6 +3,12 @@ package hulls
 // This file holds the hull itself: plain data, field for key as in the hull
 // file. A zero value is not a hull; read one, or copy a built-in one.
 
+import (
+	"maps"
+	"math"
+	"slices"
+)
+
 // FormatHull is the value of a hull file's "format" key.
 const FormatHull = "hull/1"
 
@@ -60,6 +66,26 @@ type Hull struct {
 	// program's own tolerances hold.
 	Tolerance map[string]float64
 	Look      Look // zero (default): every part at its default
+
+	OneSided bool // built so that port and starboard are no mirror images; default: not
+	// MeasuredResponse is what the boat answered so far; nil (default): nothing
+	// measured.
+	MeasuredResponse []Measured
+}
+
+// Clone is a hull that shares nothing with this one.
+func (h Hull) Clone() Hull {
+	h.Mounts, h.Bearings = slices.Clone(h.Mounts), slices.Clone(h.Bearings)
+	if h.StuffingBox != nil {
+		box := *h.StuffingBox
+		h.StuffingBox = &box
+	}
+	h.Tolerance = maps.Clone(h.Tolerance)
+	h.MeasuredResponse = slices.Clone(h.MeasuredResponse)
+	for i, m := range h.MeasuredResponse {
+		h.MeasuredResponse[i].NutFlats, h.MeasuredResponse[i].SlideMM = maps.Clone(m.NutFlats), maps.Clone(m.SlideMM)
+	}
+	return h
 }
 
 // Engine is the rigid body on the mounts: engine, gearbox and its flange.
@@ -159,4 +185,10 @@ type Look struct {
 	Engine      string // "petrol-v", "in-line-diesel", "small-auxiliary"; "": chosen by mass
 	HullSection string // "round", "vee", "flat"; "": round
 	Hose        string // "plain", "bellows"; "": plain
+}
+
+// EToS is a point of the engine frame in the shaft frame.
+func (h *Hull) EToS(pE [3]float64) [3]float64 {
+	sin, cos := math.Sincos(h.Engine.DownAngleDeg * math.Pi / 180)
+	return [3]float64{cos*pE[0] + sin*pE[2], pE[1], cos*pE[2] - sin*pE[0]}
 }

@@ -78,7 +78,7 @@ func (d *decoder) hull(n *strictjson.Node) Hull {
 	}
 	o := d.Object(n, "", "format", "name", "hin?", "owner_reference?", "layout", "shaft_angle_deg",
 		"shaft_speed_max_rpm?", "engine", "mounts", "coupling", "shaft", "bearings", "log",
-		"stuffing_box?", "propeller", "tolerance?", "look?")
+		"stuffing_box?", "propeller", "tolerance?", "look?", "one_sided?", "measured_response?")
 	h := Hull{
 		Name:             o.Text("name"),
 		HIN:              o.Text("hin"),
@@ -93,6 +93,7 @@ func (d *decoder) hull(n *strictjson.Node) Hull {
 		Propeller:        d.propeller(o.Get("propeller")),
 		Tolerance:        d.tolerance(o.Get("tolerance")),
 		Look:             d.look(o.Get("look")),
+		OneSided:         o.Bool("one_sided"),
 	}
 	if b := o.Get("stuffing_box"); b != nil {
 		h.StuffingBox = d.stuffingBox(b)
@@ -104,6 +105,12 @@ func (d *decoder) hull(n *strictjson.Node) Hull {
 	items, path = o.List("bearings", mostItems)
 	for i, item := range items {
 		h.Bearings = append(h.Bearings, d.bearing(item, fmt.Sprintf("%s[%d]", path, i)))
+	}
+	if o.Has("measured_response") {
+		items, path = o.List("measured_response", MostMeasured)
+		for i, item := range items {
+			h.MeasuredResponse = append(h.MeasuredResponse, d.measured(item, fmt.Sprintf("%s[%d]", path, i)))
+		}
 	}
 	return h
 }

@@ -52,6 +52,11 @@ func fullHull(t *testing.T) hulls.Hull {
 	h.Bearings[0].OffsetMM, h.Log.OffsetMM, h.StuffingBox.OffsetMM = [2]float64{0.1, 0}, [2]float64{0, 1}, [2]float64{1, 1}
 	h.Propeller.DensityKgM3 = 7700
 	h.Tolerance = map[string]float64{"/engine/mass_kg": 10, "/mounts/0/at_mm/2": 3}
+	h.OneSided = true
+	h.MeasuredResponse = []hulls.Measured{
+		{When: "2026-05-14", NutFlats: map[string]float64{"fore port": 3}, SlideMM: map[string]float64{"aft port": 0.5, "aft starboard": 0.5},
+			Held: "seated", Afloat: true, Before: hulls.FaceGap{CosMM: 0.1, SinMM: -0.02}, After: hulls.FaceGap{CosMM: 0.04}, ErrorMM: 0.013},
+	}
 	if r := hulls.Validate(h); len(r.Refusals) > 0 {
 		t.Fatal(lines(r.Refusals))
 	}

@@ -23,6 +23,11 @@ import (
 // (mounts[1].thread_pitch_mm), without file and line.
 func Validate(h Hull) Report {
 	c := &checker{h: &h}
+	c.validate()
+	return c.report
+}
+
+func (c *checker) validate() {
 	c.identity()
 	c.engine()
 	c.mounts()
@@ -34,19 +39,20 @@ func Validate(h Hull) Report {
 	c.propeller()
 	c.tolerance()
 	c.look()
+	c.measured()
 	if len(c.report.Refusals) == 0 {
 		// Odd proportions are worth telling only of a possible hull.
 		c.footprint()
 		c.layout()
 		c.spans()
 	}
-	return c.report
 }
 
 // checker collects what is found.
 type checker struct {
 	h      *Hull
 	report Report
+	limits map[string]Limit // nil: not wanted
 }
 
 func (c *checker) refuse(place, value, limit, mend string) {
@@ -66,6 +72,7 @@ type window struct {
 
 // within holds a number against its window. NaN is outside every window.
 func (c *checker) within(place string, v float64, w window) bool {
+	c.bound(place, w)
 	switch {
 	case !(v >= w.least && v <= w.most):
 		c.refuse(place, with(v, w.unit), fmt.Sprintf("%s to %s", strictjson.Plain(w.least), with(w.most, w.unit)), "correct the number or its unit")
@@ -142,8 +149,9 @@ func (c *checker) identity() {
 		c.refuse("layout", strictjson.Quoted(string(h.Layout)), `one of "in-line", "down-angle", "v-drive"`, "choose one of these")
 	}
 	c.within("shaft_angle_deg", h.ShaftAngleDeg, window{-10, 35, 0, 20, "degrees"})
-	if h.ShaftSpeedMaxRPM != 0 {
-		c.within("shaft_speed_max_rpm", h.ShaftSpeedMaxRPM, window{10, 20000, 200, 5000, "turns a minute"})
+	speed := window{10, 20000, 200, 5000, "turns a minute"}
+	if c.bound("shaft_speed_max_rpm", speed); h.ShaftSpeedMaxRPM != 0 {
+		c.within("shaft_speed_max_rpm", h.ShaftSpeedMaxRPM, speed)
 	}
 }
 

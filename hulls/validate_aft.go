@@ -14,12 +14,15 @@ func (c *checker) log() {
 	sound := c.within("log.length_mm", l.LengthMM, window{1, 6000, 50, 3000, "mm"})
 	sound = c.within("log.at_mm", l.AtMM, window{-20000, 20000, -20000, 20000, "mm"}) && sound
 	c.offsets("log.offset_mm", l.OffsetMM)
+	bore := window{d, 1000, 1.05 * d, 3 * d, "mm"}
+	c.bound("log.bore_mm", window{0, bore.most, 0, bore.most, "mm"})
+	c.note("log.bore_mm", bore)
 	switch {
-	case !(l.BoreMM > d):
+	case !(l.BoreMM > bore.least):
 		c.refuse("log.bore_mm", with(l.BoreMM, "mm"), fmt.Sprintf("more than the shaft, %s", with(d, "mm")), "check which diameter is which")
-	case l.BoreMM > 1000:
+	case l.BoreMM > bore.most:
 		c.refuse("log.bore_mm", with(l.BoreMM, "mm"), "at most 1000 mm", "correct the number or its unit")
-	case l.BoreMM > 3*d || l.BoreMM < 1.05*d:
+	case l.BoreMM > bore.high || l.BoreMM < bore.low:
 		c.doubt("log.bore_mm", with(l.BoreMM, "mm"), "1.05 to 3 shaft diameters as a rule", "measure again; keep it if it is so")
 	default:
 		if off := math.Hypot(l.OffsetMM[0], l.OffsetMM[1]); off > (l.BoreMM-d)/2 {
@@ -33,6 +36,7 @@ func (c *checker) log() {
 	fore, aft := l.AtMM+l.LengthMM/2, l.AtMM-l.LengthMM/2
 	half, length := c.h.Coupling.ShaftHalfLengthMM, c.h.Shaft.LengthMM
 	switch {
+	case c.note("log.at_mm", window{-length + l.LengthMM/2, -half - l.LengthMM/2, math.Inf(-1), math.Inf(1), "mm"}):
 	case fore > -half:
 		c.refuse("log.at_mm", fmt.Sprintf("%s, with its fore lip at %s", with(l.AtMM, "mm"), with(fore, "mm")),
 			fmt.Sprintf("its fore lip aft of the coupling half, below %s", with(-half, "mm")), "x counts forward from the face to the log's middle")
@@ -50,9 +54,11 @@ func (c *checker) stuffingBox() {
 	c.within("stuffing_box.mass_kg", b.MassKg, window{0, 200, 0, 25, "kg"})
 	c.within("stuffing_box.radial_stiffness_n_per_mm", b.RadialStiffnessNPerMM, window{0, 1e6, 0, 1000, "N/mm"})
 	c.offsets("stuffing_box.offset_mm", b.OffsetMM)
+	c.bound("stuffing_box.at_mm", window{-20000, 20000, -20000, 20000, "mm"})
 	l := c.h.Log
 	lip := l.AtMM + l.LengthMM/2
 	switch half, length := c.h.Coupling.ShaftHalfLengthMM, c.h.Shaft.LengthMM; {
+	case c.note("stuffing_box.at_mm", window{-length, -half, lip - 300, lip + 300, "mm"}):
 	case !(b.AtMM <= -half && b.AtMM >= -length):
 		c.refuse("stuffing_box.at_mm", with(b.AtMM, "mm"), fmt.Sprintf("on the shaft, %s to %s", strictjson.Plain(-length), with(-half, "mm")), "x counts forward from the face")
 	case math.Abs(b.AtMM-lip) > 300:
@@ -79,10 +85,13 @@ func (c *checker) propeller() {
 		}
 	}
 	aftEnd := 0.0
+	c.bound("propeller.at_mm", window{-20000, 20000, -20000, 20000, "mm"})
 	for _, b := range c.h.Bearings {
 		aftEnd = math.Min(aftEnd, b.AtMM-b.LengthMM/2)
 	}
 	switch {
+	case c.note("propeller.diameter_mm", window{d, 4000, 6 * d, 30 * d, "mm"}):
+	case c.note("propeller.at_mm", window{-c.h.Shaft.LengthMM, aftEnd, aftEnd - 10*d, aftEnd, "mm"}):
 	case !(p.AtMM >= -c.h.Shaft.LengthMM):
 		c.refuse("propeller.at_mm", with(p.AtMM, "mm"), fmt.Sprintf("on the shaft, which ends at %s", with(-c.h.Shaft.LengthMM, "mm")), "check the propeller's place and the shaft's length")
 	case !(p.AtMM < aftEnd):

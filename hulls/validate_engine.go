@@ -132,6 +132,8 @@ func (c *checker) crossStiffness(place string, m Mount) {
 
 // travel is a range [0 or less, 0 or more] about the drawn position.
 func (c *checker) travel(place string, r [2]float64, low, high string) {
+	c.bound(place+"[0]", window{-150, 0, -30, 0, "mm"})
+	c.bound(place+"[1]", window{0, 150, 0, 30, "mm"})
 	switch {
 	case r[0] > r[1]:
 		c.refuse(place, fmt.Sprintf("[%s, %s]", strictjson.Plain(r[0]), strictjson.Plain(r[1])), "the smaller number first", "exchange the two numbers")

@@ -27,12 +27,17 @@ var boltGrades = []string{
 	"ISO 898-1 8.8", "ISO 898-1 10.9", "ISO 3506-1 A2-70", "ISO 3506-1 A4-70",
 }
 
+// BoltGrades are those whose tightening can be worked out.
+func BoltGrades() []string { return slices.Clone(boltGrades) }
+
 func (c *checker) coupling() {
 	k := c.h.Coupling
 	sound := c.within("coupling.outer_diameter_mm", k.OuterDiameterMM, window{30, 1000, 80, 300, "mm"})
 	sound = c.within("coupling.shaft_half_length_mm", k.ShaftHalfLengthMM, window{5, 600, 25, 200, "mm"}) && sound
 	sound = c.within("coupling.shaft_half_mass_kg", k.ShaftHalfMassKg, window{0.05, 500, 0.5, 60, "kg"}) && sound
+	c.bound("coupling.pilot_diameter_mm", window{0, 1000, 0, 1000, "mm"})
 	switch p := k.PilotDiameterMM; {
+	case c.note("coupling.pilot_diameter_mm", window{0, k.OuterDiameterMM, 0.25 * k.OuterDiameterMM, 0.85 * k.OuterDiameterMM, "mm"}):
 	case !(p >= 0):
 		c.refuse("coupling.pilot_diameter_mm", with(p, "mm"), "0 (no pilot) or more", "measure the pilot again")
 	case p >= k.OuterDiameterMM:
@@ -55,6 +60,7 @@ func (c *checker) coupling() {
 
 func (c *checker) bolts() {
 	b := c.h.Coupling.Bolts
+	c.bound("coupling.bolts.count", window{2, 24, 3, 12, ""})
 	if b.Count < 2 || b.Count > 24 {
 		c.refuse("coupling.bolts.count", fmt.Sprint(b.Count), "2 to 24", "count the bolts")
 	} else if b.Count < 3 || b.Count > 12 {
@@ -83,7 +89,9 @@ func (c *checker) shaft() {
 		c.refuse("shaft.condition", strictjson.Quoted(s.Condition), `one of "`+strings.Join(Conditions(s.Material), `", "`)+`"`, "choose one of these, or leave the key out")
 	}
 	k := c.h.Coupling
+	c.note("shaft.length_mm", window{2 * k.ShaftHalfLengthMM, 20000, 300, 10000, "mm"})
 	switch {
+	case c.note("shaft.diameter_mm", window{6, k.OuterDiameterMM, 15, 0.6 * k.OuterDiameterMM, "mm"}):
 	case s.DiameterMM >= k.OuterDiameterMM:
 		c.refuse("shaft.diameter_mm", with(s.DiameterMM, "mm"), fmt.Sprintf("less than the coupling, %s", with(k.OuterDiameterMM, "mm")), "check which diameter is which")
 	case s.DiameterMM > 0.6*k.OuterDiameterMM:
@@ -135,6 +143,7 @@ func (c *checker) bearingPlace(place string, b Bearing) {
 	fore, aft := b.AtMM+b.LengthMM/2, b.AtMM-b.LengthMM/2
 	half, length := c.h.Coupling.ShaftHalfLengthMM, c.h.Shaft.LengthMM
 	switch {
+	case c.note(place+".at_mm", window{-length + b.LengthMM/2, -half - b.LengthMM/2, math.Inf(-1), math.Inf(1), "mm"}):
 	case b.AtMM > 0:
 		c.refuse(place+".at_mm", with(b.AtMM, "mm"), "aft of the coupling (below 0)", "x counts forward from the face: give it a minus sign")
 	case fore > -half:

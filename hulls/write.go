@@ -43,6 +43,14 @@ func Encode(h Hull) []byte {
 	e.propeller(h.Propeller)
 	e.toleranceTable(h.Tolerance)
 	e.look(h.Look)
+	e.OptionalBool("one_sided", h.OneSided)
+	if len(h.MeasuredResponse) > 0 {
+		e.Open("measured_response", '[')
+		for i, m := range h.MeasuredResponse {
+			e.measured(i, m)
+		}
+		e.Close(']')
+	}
 	e.Close('}')
 	e.EndLine()
 	return e.Bytes()

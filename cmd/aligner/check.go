@@ -74,6 +74,13 @@ func (c *checkCmd) check(file string) (line string, r hulls.Report) {
 			"Readings": count(words.Readings, readings), "Moves": count(words.MovesMade, moves)}), r
 	}
 	h, r := lookOver(file)
+	if len(r.Refusals) == 0 {
+		mirror := hulls.MirrorDoubts(h)
+		if data, fault := hullBytes(file); fault == nil {
+			hulls.Locate(mirror, data, file)
+		}
+		r.Doubts = append(r.Doubts, mirror...)
+	}
 	return words.Say(words.CheckOK, words.Args{"File": file, "Name": h.Name, "Layout": h.Layout,
 		"Mounts": count(words.Mounts, len(h.Mounts)), "Bearings": count(words.Bearings, len(h.Bearings))}), r
 }

@@ -50,6 +50,7 @@ var mayImport = map[string][]string{
 	"hulls/visit":            {"hulls"},
 	"hulls/visit/builtin":    {"hulls", "assets"},
 	"hulls/logbook":          {"hulls"},
+	"hulls/fields":           {"hulls"},
 	"kinematics":             {"hulls", "kinematics/shaftline"},
 	"kinematics/shaftline":   {},
 	"kinematics/gauge":       {"hulls", "kinematics"},

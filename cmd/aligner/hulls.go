@@ -17,6 +17,8 @@ type hullsCmd struct {
 	List    hullsListCmd    `cmd:"" default:"withargs" help:"${help_hulls_list}"`
 	Show    hullsShowCmd    `cmd:"" help:"${help_hulls_show}"`
 	New     hullsNewCmd     `cmd:"" help:"${help_hulls_new}"`
+	Copy    hullsCopyCmd    `cmd:"" help:"${help_hulls_copy}"`
+	Compare hullsCompareCmd `cmd:"" help:"${help_hulls_compare}"`
 	Export  hullsExportCmd  `cmd:"" help:"${help_hulls_export}"`
 	Import  hullsImportCmd  `cmd:"" help:"${help_hulls_import}"`
 	Refresh hullsRefreshCmd `cmd:"" help:"${help_hulls_refresh}"`
