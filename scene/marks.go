@@ -149,7 +149,7 @@ func (m *Model) markNames(s *State, c *ink, o *render.Overlay) {
 			continue
 		}
 		l := render.Label{Text: text, Font: s.Font, Pivot: [2]float32{0.5, 1},
-			Colour: c.text, Plate: c.plate, Behind: m.behind(s), Yield: true}
+			Colour: c.text, Plate: c.plate, Behind: m.behind(s), Keep: turn != nil, Yield: true}
 		if s.Show&ShowHandles != 0 {
 			_, l.At = m.posed.handles[2*i].DragArrow()
 			l.Offset = [2]float32{0, -6}

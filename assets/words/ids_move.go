@@ -4,6 +4,7 @@ package words
 // move.en.json.
 
 const (
+	EditRecordTry  ID = "edit_record_try"
 	EditSetBolts   ID = "edit_set_bolts"
 	EditHandOver   ID = "edit_hand_over"
 	EditHandedOver ID = "edit_handed_over"
@@ -47,6 +48,7 @@ const (
 	MoveTryHow      ID = "move_try_how"
 	MoveTryRecord   ID = "move_try_record"
 	MoveTryMove     ID = "move_try_move"
+	MoveColumnNow   ID = "move_column_now"
 	MoveColumnPlan  ID = "move_column_plan"
 	MoveColumnTry   ID = "move_column_try"
 	MoveRowMinutes  ID = "move_row_minutes"
@@ -54,9 +56,6 @@ const (
 	MoveRowGap      ID = "move_row_gap"
 	MoveRowLoad     ID = "move_row_load"
 	MoveRowThread   ID = "move_row_thread"
-	MoveRowRoom     ID = "move_row_room"
-	MoveLoadPair    ID = "move_load_pair"
-	MoveBeyond      ID = "move_beyond"
 	MoveBackTitle   ID = "move_back_title"
 	MoveBackHow     ID = "move_back_how"
 	MoveBackNothing ID = "move_back_nothing"

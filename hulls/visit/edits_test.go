@@ -34,7 +34,8 @@ func built(name string) (hulls.Hull, error) {
 	return hulls.Parse(data, name)
 }
 
-// full is a document whose visit has every key of the format.
+// full is a document whose visit has every key of the format, with a nut being
+// tried.
 func full(t *testing.T) Document {
 	t.Helper()
 	data, err := os.ReadFile("testdata/full.visit.json")
@@ -45,6 +46,7 @@ func full(t *testing.T) Document {
 	if err := report.Err(); err != nil {
 		t.Fatal(err)
 	}
+	d.Trial.Steps[1] = 1 // something is being tried
 	return d
 }
 
@@ -62,6 +64,7 @@ func edits(t *testing.T) []Edit {
 		&TurnNut{Mount: "fore port", Steps: 2, By: 2},
 		&TurnPair{First: "fore port", FirstSteps: 2, Second: "fore starboard", SecondSteps: 3.5, By: 2},
 		&SlideMount{Mount: "aft starboard", MM: -1.25, By: -1.25},
+		&RecordTry{Date: "2026-05-16"},
 		&HoldShaft{Held: "bolted"},
 		&Float{Afloat: true},
 		&Float{Afloat: false},

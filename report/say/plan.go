@@ -33,12 +33,7 @@ func Plan(s words.Speaker, u Units, h *hulls.Hull, e *gauge.Estimate, p *plan.Pl
 	large, _, _ := p.Expected.Axes()
 	add(words.PlanFound, words.Args{"Move": Move(s, u, h, floats(p.NutFlats), p.SlideMM), "Minutes": int(math.Ceil(p.Minutes/5) * 5)})
 	add(words.PlanChance, words.Args{"Chance": Chance(s, p.Probability), "Gap": u.LeafWithUnit(2 * math.Hypot(p.Expected.MeanMM[0], p.Expected.MeanMM[1])), "Error": u.LeafWithUnit(2 * large)})
-	if p.Status == plan.Unsure {
-		add(words.PlanUnsure, words.Args{"Wanted": Chance(s, p.Wanted)})
-	}
-	if e.Next != nil {
-		lines = append(lines, s.Say(words.PlanBetterFirst, nil)+" "+strings.Join(Next(s, u, e), " "))
-	}
+	lines = append(lines, planDoubts(s, u, e, p)...)
 	lines = append(lines, Learnt(s, u, h, p.Learnt)...)
 	lines = append(lines, bindings(s, u, h, p)...)
 	lines = append(lines, warnings(s, p)...)
@@ -52,6 +47,27 @@ func Plan(s words.Speaker, u Units, h *hulls.Hull, e *gauge.Estimate, p *plan.Pl
 	}
 	add(words.PlanAfter, nil)
 	return lines
+}
+
+// planDoubts say what makes a plan less than sure.
+func planDoubts(s words.Speaker, u Units, e *gauge.Estimate, p *plan.Plan) []string {
+	var lines []string
+	if p.Status == plan.Unsure {
+		lines = append(lines, s.Say(words.PlanUnsure, words.Args{"Wanted": Chance(s, p.Wanted)}))
+	}
+	if e.Next != nil {
+		lines = append(lines, s.Say(words.PlanBetterFirst, nil)+" "+strings.Join(Next(s, u, e), " "))
+	}
+	return lines
+}
+
+// PlanNotes are what is to be said of a plan beside its steps: what makes it less
+// than sure, what stops a better one, what the boat taught.
+func PlanNotes(s words.Speaker, u Units, h *hulls.Hull, e *gauge.Estimate, p *plan.Plan) []string {
+	lines := planDoubts(s, u, e, p)
+	lines = append(lines, bindings(s, u, h, p)...)
+	lines = append(lines, warnings(s, p)...)
+	return append(lines, Told(s, h, p.Learnt)...)
 }
 
 // Step is one step in lines: what to do, what to expect, when to stop.
@@ -142,9 +158,12 @@ func bindings(s words.Speaker, u Units, h *hulls.Hull, p *plan.Plan) []string {
 	return lines
 }
 
-func warnings(s words.Speaker, p *plan.Plan) []string {
+func warnings(s words.Speaker, p *plan.Plan) []string { return Warnings(s, p.Warnings) }
+
+// Warnings say what is doubtful about a move itself.
+func Warnings(s words.Speaker, all []plan.Warning) []string {
 	var lines []string
-	for _, w := range p.Warnings {
+	for _, w := range all {
 		lines = append(lines, s.Say(words.Of("warning", string(w.What)), words.Args{"Name": w.Name}))
 	}
 	return lines
@@ -159,7 +178,8 @@ func Learnt(s words.Speaker, u Units, h *hulls.Hull, l *response.Learnt) []strin
 	if l == nil || l.Response.Learnt == 0 {
 		return nil
 	}
-	lines := []string{s.Say(words.PlanLearnt, words.Args{"Count": l.Response.Learnt})}
+	told := Told(s, h, l)
+	lines := told[:1:1]
 	for _, x := range l.Surprises {
 		diff := [2]float64{x.FoundMM[0] - x.ExpectedMM[0], x.FoundMM[1] - x.ExpectedMM[1]}
 		hour := math.Round(degrees(diff)/30) * 30
@@ -172,6 +192,16 @@ func Learnt(s words.Speaker, u Units, h *hulls.Hull, l *response.Learnt) []strin
 		lines = append(lines, s.Say(words.PlanSurprise, words.Args{"Number": x.Change + 1, "Place": Place(s, hour),
 			"Expected": across(x.ExpectedMM), "Found": across(x.FoundMM), "Causes": strings.Join(causes, "; ")}))
 	}
+	return append(lines, told[1:]...)
+}
+
+// Told says by how many answers a plan goes, and of which nuts and slides they
+// tell nothing yet.
+func Told(s words.Speaker, h *hulls.Hull, l *response.Learnt) []string {
+	if l == nil || l.Response.Learnt == 0 {
+		return nil
+	}
+	lines := []string{s.Say(words.PlanLearnt, words.Args{"Count": l.Response.Learnt})}
 	var open []string
 	for j, told := range l.Told {
 		if it := l.Response.Items[j]; told < toldEnough {

@@ -95,6 +95,10 @@ func (w *Window) PictureKey(e *fyne.KeyEvent) {
 		slide(slideKeyMM)
 	case fyne.KeyRight:
 		slide(-slideKeyMM)
+	case fyne.KeyPageDown:
+		w.scroll(1)
+	case fyne.KeyPageUp:
+		w.scroll(-1)
 	case fyne.KeyHome:
 		w.look(scene.ViewWhole)
 	}
@@ -119,6 +123,7 @@ func (w *Window) PictureRune(r rune) {
 	case r == '-':
 		w.change(func(s *Settings) { s.Exaggeration = max(s.Exaggeration/1.5, LeastExaggeration) })
 	case w.stage == stageLook && w.looking.key(r):
+	case w.stage == stageMove && w.moving.key(r):
 	case slices.Contains(stageKeys[:], r):
 		w.enter(stage(slices.Index(stageKeys[:], r)))
 	default:

@@ -5,7 +5,6 @@ package window
 
 import (
 	"math"
-	"strconv"
 	"strings"
 
 	"fyne.io/fyne/v2"
@@ -95,11 +94,10 @@ func (s *sheet) powerRow() {
 		widget.NewLabel("N, N m")))
 }
 
-// typed turns a number field into an edit. A decimal comma is as good as a
-// point; what is no number is put back.
+// typed turns a number field into an edit; what is no number is put back.
 func (s *sheet) typed(text string, edit func(float64) visit.Edit) {
-	v, err := strconv.ParseFloat(strings.Replace(strings.TrimSpace(text), ",", ".", 1), 64)
-	if err != nil || math.IsNaN(v) || math.IsInf(v, 0) {
+	v, ok := number(text)
+	if !ok {
 		s.w.update()
 		s.w.sentence.SetText(s.w.speaker.Say(words.NotANumber, words.Args{"Text": text}))
 		return

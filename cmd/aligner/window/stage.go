@@ -9,6 +9,7 @@ import (
 	"fyne.io/fyne/v2/widget"
 
 	"aligner/assets/words"
+	"aligner/scene"
 )
 
 // stage is what the column at the right is for.
@@ -83,6 +84,9 @@ func (w *Window) enter(to stage) {
 	w.shareOut()
 	w.rethink()
 	w.update()
+	if to == stageMove && w.picture.Fitted() == scene.ViewWhole {
+		w.look(scene.ViewEngine) // the nuts are to be seen
+	}
 	switch to {
 	case stageBegin:
 		w.win.Canvas().Focus(w.beginning.focus())
@@ -93,15 +97,22 @@ func (w *Window) enter(to stage) {
 	}
 }
 
+// scroll moves the sheet by so many of its heights.
+func (w *Window) scroll(by float32) {
+	if s, ok := w.sheets[w.stage].(*container.Scroll); ok {
+		s.Scrolled(&fyne.ScrollEvent{Scrolled: fyne.NewDelta(0, -by*0.8*s.Size().Height)})
+	}
+}
+
 // rethink works the readings out anew after an edit, where they are shown.
 func (w *Window) rethink() {
 	d := w.history.Now()
 	if w.stage < stageGauge {
-		w.mind.liftMM, w.mind.slideMM, w.mind.plan = nil, nil, nil
+		w.mind.forget()
 		return
 	}
 	w.mind.think(&d)
 	if w.stage == stageMove {
-		w.mind.planAhead(d, w.update)
+		w.mind.planAhead(w.update)
 	}
 }

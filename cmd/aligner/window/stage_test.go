@@ -74,7 +74,7 @@ func TestPlanIsRecordedAndUndone(t *testing.T) {
 		t.Fatal("no plan")
 	}
 	d := w.history.Now()
-	if !strings.HasPrefix(w.moving.text.Text, "Move: ") || !w.moving.done.Visible() {
+	if !strings.HasPrefix(w.moving.text.Text, "The whole plan: ") || !w.moving.done.Visible() {
 		t.Fatalf("shown: %q", w.moving.text.Text)
 	}
 	if w.faces.What.Planned == nil || w.picture.State.Planned == nil {
@@ -83,8 +83,8 @@ func TestPlanIsRecordedAndUndone(t *testing.T) {
 	w.moving.record()
 	d = w.history.Now()
 	last := d.Visit.Events[len(d.Visit.Events)-1].Move
-	if last == nil || w.stage != stageGauge {
-		t.Fatal("no move recorded")
+	if last == nil || w.mind.step() != nil || !w.moving.gauge.Visible() {
+		t.Fatal("no move recorded, or not asked to gauge again")
 	}
 	for i, m := range d.Hull.Mounts {
 		if last.NutFlats[m.Name] != float64(p.NutFlats[i]) || last.SlideMM[m.Name] != p.SlideMM[i] {
