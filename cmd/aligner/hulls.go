@@ -100,38 +100,13 @@ func (c *hullsListCmd) text(e *env, b *logbook.Book, lines []logbook.HullLine) e
 		e.say(words.LogbookNone, nil)
 	}
 	for _, l := range lines {
-		e.say(words.LogbookHull, words.Args{"Number": l.ID, "Name": l.Name, "Parts": strings.Join(hullParts(l, say.Units{Metric: c.Metric}), ", ")})
+		e.say(words.LogbookHull, words.Args{"Number": l.ID, "Name": l.Name, "Parts": strings.Join(say.KeptHull(words.In("en"), say.Units{Metric: c.Metric}, &l), ", ")})
 	}
 	n, err := b.CountHulls(c.Find)
 	if n > len(lines) {
 		e.say(words.LogbookMore, words.Args{"Count": n - len(lines)})
 	}
 	return err
-}
-
-// hullParts is what a list says of a hull of the logbook.
-func hullParts(l logbook.HullLine, u say.Units) []string {
-	parts := []string{words.Say(words.LogbookLayout, words.Args{"Layout": l.Layout})}
-	if l.HIN != "" {
-		parts = append(parts, words.Say(words.LogbookHIN, words.Args{"HIN": l.HIN}))
-	}
-	if l.OwnerReference != "" {
-		parts = append(parts, l.OwnerReference)
-	}
-	if l.Visits > 0 {
-		parts = append(parts, words.Say(words.LogbookVisits, words.Args{"Count": l.Visits, "Date": l.LastVisit}))
-	}
-	if l.LastSpreadMM.Known {
-		parts = append(parts, words.Say(words.LogbookSpread, words.Args{"Spread": u.GapWithUnit(l.LastSpreadMM.Value)}))
-	}
-	due := words.Args{"Date": l.Due, "DueReason": l.DueReason}
-	switch {
-	case l.Overdue:
-		parts = append(parts, words.Say(words.LogbookOverdue, due))
-	case l.Due != "":
-		parts = append(parts, words.Say(words.LogbookDue, due))
-	}
-	return parts
 }
 
 // builtIn lists the built-in hulls that have the words looked for.

@@ -5,12 +5,14 @@ package main
 import (
 	"context"
 	"errors"
+	"fmt"
 	"io"
 	"os"
 
 	"aligner/assets/words"
 	"aligner/hulls"
 	"aligner/hulls/logbook"
+	"aligner/report/say"
 )
 
 type hullsImportCmd struct {
@@ -80,25 +82,16 @@ func readBundle(f *os.File, name string) (*logbook.Bundle, error) {
 
 // tell says what changed, or would.
 func (c *hullsImportCmd) tell(e *env, changes logbook.Changes, taken bool) error {
-	for _, l := range changes.Alike {
-		e.warnDoubt(words.Say(words.LogbookAlike, words.Args{"Number": l.ID, "Name": l.Name}))
+	for _, line := range say.Alike(words.In("en"), &changes) {
+		e.warnDoubt(line)
 	}
 	if c.JSON {
 		return e.printJSON(changesJSONOf(changes, taken))
 	}
-	change := func(is logbook.Change) string { return words.Say(words.Of("change", string(is)), nil) }
-	e.say(words.LogbookTakesHull, words.Args{"Name": changes.HullName, "Change": change(changes.Hull)})
-	different := changes.Hull == logbook.Different || changes.Photos[logbook.Different] > 0
-	for _, v := range changes.Visits {
-		e.say(words.LogbookTakesVisit, words.Args{"Date": v.Date, "Change": change(v.Change)})
-		different = different || v.Change == logbook.Different
+	for _, line := range say.TakenIn(words.In("en"), &changes) {
+		fmt.Fprintln(e.stdout, line)
 	}
-	for _, is := range []logbook.Change{logbook.IsNew, logbook.Same, logbook.Different} {
-		if n := changes.Photos[is]; n > 0 {
-			e.say(words.LogbookTakesPhotos, words.Args{"Count": n, "Change": change(is)})
-		}
-	}
-	if different && !c.Theirs {
+	if changes.Differs() && !c.Theirs {
 		e.say(words.LogbookKeptOurs, nil)
 	}
 	if taken {

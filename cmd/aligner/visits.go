@@ -73,7 +73,7 @@ func (c *visitsListCmd) Run(e *env) error {
 		for _, l := range lines {
 			list = append(list, visitJSON{l.ID, l.Date, l.HullName, l.Hull, l.Events, l.Photos, known(l.SpreadMM), known(l.OpensAtDeg), l.Verdict, l.Due, l.DueReason, l.Stale})
 			if !c.JSON {
-				e.say(words.LogbookVisit, words.Args{"Number": l.ID, "Date": l.Date, "Hull": l.HullName, "Parts": strings.Join(visitParts(l, say.Units{Metric: c.Metric}), ", ")})
+				e.say(words.LogbookVisit, words.Args{"Number": l.ID, "Date": l.Date, "Hull": l.HullName, "Parts": strings.Join(say.KeptVisit(words.In("en"), say.Units{Metric: c.Metric}, &l), ", ")})
 			}
 		}
 		return err
@@ -87,24 +87,6 @@ func (c *visitsListCmd) Run(e *env) error {
 		e.say(words.LogbookNone, nil)
 	}
 	return nil
-}
-
-// visitParts is what a list says of a visit.
-func visitParts(l logbook.VisitLine, u say.Units) []string {
-	parts := []string{words.Say(words.LogbookEvents, words.Args{"Count": l.Events})}
-	if l.Photos > 0 {
-		parts = append(parts, words.Say(words.LogbookPhotos, words.Args{"Count": l.Photos}))
-	}
-	if l.SpreadMM.Known {
-		parts = append(parts, words.Say(words.LogbookSpread, words.Args{"Spread": u.GapWithUnit(l.SpreadMM.Value)}))
-	}
-	if l.Verdict != "" {
-		parts = append(parts, words.Say(words.LogbookVerdict, words.Args{"Verdict": words.Say(words.Of("verdict", l.Verdict), nil)}))
-	}
-	if l.Stale && l.SpreadMM.Known {
-		parts = append(parts, words.Say(words.LogbookStale, nil))
-	}
-	return parts
 }
 
 type visitsShowCmd struct {

@@ -3,6 +3,7 @@ package main
 // This file keeps the window's edits in the logbook.
 
 import (
+	"errors"
 	"reflect"
 	"time"
 
@@ -14,37 +15,70 @@ import (
 // logbookKeeper opens the logbook when something is to be kept.
 type logbookKeeper struct{ book *logbook.Book }
 
-// open opens the logbook at its place.
-func (k *logbookKeeper) open() error {
+// Book is the logbook at its place; where it cannot be written, to be read.
+func (k *logbookKeeper) Book() (*logbook.Book, error) {
 	if k.book != nil {
-		return nil
+		return k.book, nil
 	}
 	b, err := openLogbook(logbook.Write)
+	if errors.Is(err, logbook.ErrReadOnly) {
+		b, err = openLogbook(logbook.Read)
+	}
 	if err != nil {
-		return err
+		return nil, err
 	}
 	k.book = b
-	return nil
+	return b, nil
 }
 
 // Begin enters the hull, unless it is there as it is, and begins a visit today.
 func (k *logbookKeeper) Begin(h hulls.Hull) (window.Past, error) {
-	if err := k.open(); err != nil {
+	if _, err := k.Book(); err != nil {
 		return nil, err
 	}
 	id, err := k.hull(h)
 	if err != nil {
 		return nil, err
 	}
-	v, err := k.book.NewVisit(id, time.Now().Format(time.DateOnly))
+	return k.BeginOn(id)
+}
+
+// BeginOn begins a visit today of a hull that is in the logbook.
+func (k *logbookKeeper) BeginOn(id logbook.HullID) (window.Past, error) {
+	b, err := k.Book()
 	if err != nil {
 		return nil, err
 	}
-	s, err := k.book.Begin(v)
+	v, err := b.NewVisit(id, time.Now().Format(time.DateOnly))
 	if err != nil {
 		return nil, err
+	}
+	return k.GoOn(v)
+}
+
+// GoOn goes on with a visit.
+func (k *logbookKeeper) GoOn(id logbook.VisitID) (window.Past, error) {
+	b, err := k.Book()
+	if err != nil {
+		return nil, err
+	}
+	s, err := b.Begin(id)
+	if err != nil {
+		return nil, err // not s: a nil session is no nil Past
 	}
 	return s, nil
+}
+
+// WorkOut puts into the lists what a visit came to. One that cannot be worked out
+// stays as lists had it, marked as changed since.
+func (k *logbookKeeper) WorkOut(p window.Past) {
+	s, ok := p.(*logbook.Session)
+	if !ok || k.book == nil {
+		return
+	}
+	if sum, err := summary(s.Now()); err == nil {
+		_ = k.book.Summarise(s.Visit(), s.LastEdit(), sum) // derived: hulls refresh makes it again
+	}
 }
 
 // hull finds a hull by name and content, or enters it.
@@ -66,18 +100,19 @@ func (k *logbookKeeper) hull(h hulls.Hull) (logbook.HullID, error) {
 
 // latest is the visit worked on last, or nil.
 func (k *logbookKeeper) latest() window.Past {
-	if k.open() != nil {
+	b, err := k.Book()
+	if err != nil || !b.Writable() {
 		return nil
 	}
-	id, ok, err := k.book.Latest()
+	id, ok, err := b.Latest()
 	if err != nil || !ok {
 		return nil
 	}
-	s, err := k.book.Begin(id)
+	p, err := k.GoOn(id)
 	if err != nil {
 		return nil
 	}
-	return s
+	return p
 }
 
 func (k *logbookKeeper) close() {

@@ -48,6 +48,17 @@ type VisitChange struct {
 	id        VisitID
 }
 
+// Differs reports whether something is both here and in the bundle, and not the
+// same.
+func (c Changes) Differs() bool {
+	for _, v := range c.Visits {
+		if v.Change == Different {
+			return true
+		}
+	}
+	return c.Hull == Different || c.Photos[Different] > 0
+}
+
 // Any reports whether an import would change anything.
 func (c Changes) Any(choice Choice) bool {
 	changes := func(is Change) bool { return is == IsNew || is == Different && choice == TakeTheirs }

@@ -122,6 +122,8 @@ func (w *Window) PictureRune(r rune) {
 		w.change(func(s *Settings) { s.Exaggeration = min(s.Exaggeration*1.5, MostExaggeration) })
 	case r == '-':
 		w.change(func(s *Settings) { s.Exaggeration = max(s.Exaggeration/1.5, LeastExaggeration) })
+	case r == boatsKey:
+		w.allBoats()
 	case w.stage == stageLook && w.looking.key(r):
 	case w.stage == stageMove && w.moving.key(r):
 	case slices.Contains(stageKeys[:], r):

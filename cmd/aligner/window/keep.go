@@ -6,6 +6,7 @@ package window
 import (
 	"aligner/assets/words"
 	"aligner/hulls"
+	"aligner/hulls/logbook"
 	"aligner/hulls/visit"
 )
 
@@ -28,10 +29,17 @@ type inMemory struct{ *visit.History }
 func (m inMemory) Undo() (visit.Edit, error) { return m.History.Undo(), nil }
 func (m inMemory) Redo() (visit.Edit, error) { return m.History.Redo(), nil }
 
-// Keeper begins a visit in a logbook.
+// Keeper keeps visits in a logbook.
 type Keeper interface {
-	// Begin begins a visit of a hull, to be worked on.
+	// Begin begins a visit of a hull, to be worked on; BeginOn, of one that is in
+	// the logbook; GoOn goes on with a visit.
 	Begin(hulls.Hull) (Past, error)
+	BeginOn(logbook.HullID) (Past, error)
+	GoOn(logbook.VisitID) (Past, error)
+	// WorkOut works out, for lists, what a visit came to.
+	WorkOut(Past)
+	// Book is the logbook, perhaps only to be read.
+	Book() (*logbook.Book, error)
 }
 
 // Past is what a Keeper gives.
@@ -42,10 +50,25 @@ type Past interface{ past }
 func (w *Window) Keep(k Keeper, going Past) {
 	w.keeper = k
 	if going != nil {
-		w.history, w.kept = going, true
-		w.followHull()
-		w.rethink()
-		w.update()
+		w.goOn(going)
+	}
+}
+
+// goOn works on a visit that is in the logbook.
+func (w *Window) goOn(with Past) {
+	w.workOut()
+	w.history, w.kept, w.opened = with, true, nil
+	w.followHull()
+	w.looking.fresh = true
+	w.rethink()
+	w.update()
+}
+
+// workOut has the visit that was worked on worked out for lists, when it is
+// left.
+func (w *Window) workOut() {
+	if w.kept && w.keeper != nil {
+		w.keeper.WorkOut(w.history)
 	}
 }
 
@@ -59,6 +82,7 @@ func (w *Window) recorded(e visit.Edit) error {
 			if err != nil {
 				return err
 			}
+			w.workOut()
 			w.history, w.kept = inMemory{visit.NewHistory(d)}, false
 			w.opened = e
 			return nil

@@ -58,6 +58,10 @@ func (w *Window) keyEverywhere(k *fyne.KeyEvent) bool {
 	if w.page != nil {
 		return false
 	}
+	if k.Name == boatsFunctionKey {
+		w.allBoats()
+		return true
+	}
 	if to, ok := stageFunctionKeys[k.Name]; ok {
 		w.enter(to)
 		return true

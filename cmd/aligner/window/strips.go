@@ -59,11 +59,12 @@ func newTopStrip(w *Window) *topStrip {
 			w.openVisit(name)
 		}
 	})
+	all := widget.NewButton(s.Say(words.BoatsTitle, nil), w.allBoats)
 	t.state = widget.NewButton("", func() { w.enter(stageBegin) })
 	t.state.Importance = widget.LowImportance
 	t.speaker = s
 	t.visits.PlaceHolder = s.Say(words.VisitChoose, nil)
-	t.box = container.NewBorder(nil, nil, container.NewHBox(t.boats, t.visits, t.state), container.NewHBox(t.more, t.undo, t.redo))
+	t.box = container.NewBorder(nil, nil, container.NewHBox(all, t.boats, t.visits, t.state), container.NewHBox(t.more, t.undo, t.redo))
 	return t
 }
 

@@ -127,6 +127,7 @@ func (w *Window) showViews(from fyne.CanvasObject) {
 func (w *Window) showMore(from fyne.CanvasObject) {
 	item := func(id words.ID, do func()) *fyne.MenuItem { return fyne.NewMenuItem(w.speaker.Say(id, nil), do) }
 	menu := fyne.NewMenu("",
+		fyne.NewMenuItem(w.speaker.Say(words.WithKey, words.Args{"What": w.speaker.Say(words.BoatsTitle, nil), "Key": string(boatsFunctionKey)}), w.allBoats),
 		item(words.BackToDrawn, func() { w.do(&visit.BackToDrawn{}) }),
 		fyne.NewMenuItemSeparator(),
 		item(words.LightDark, func() { w.change(func(s *Settings) { s.Dark = !s.Dark }) }),

@@ -329,6 +329,7 @@ func (w *Window) close() {
 	w.settings.Boat = w.history.Now().HullName
 	w.settings.Width, w.settings.Height = float64(size.Width), float64(size.Height)
 	w.settings.Save(w.prefs)
+	w.workOut()
 	w.leavePage()
 	w.picture.Close()
 	w.win.Close()

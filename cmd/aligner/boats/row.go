@@ -1,0 +1,78 @@
+package boats
+
+// This file is one line of the list, and the columns of the page.
+
+import (
+	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/container"
+	"fyne.io/fyne/v2/widget"
+)
+
+// newRow is an empty line: the name and when she is due, below it what she is.
+func newRow() fyne.CanvasObject {
+	name, when, what := widget.NewLabel(""), widget.NewLabel(""), widget.NewLabel("")
+	name.TextStyle.Bold = true
+	name.Truncation, what.Truncation = fyne.TextTruncateEllipsis, fyne.TextTruncateEllipsis
+	return container.New(tight{}, container.NewBorder(nil, nil, nil, when, name), what)
+}
+
+// row fills line i.
+func (p *Page) row(i int, o fyne.CanvasObject) {
+	both := o.(*fyne.Container).Objects
+	top := both[0].(*fyne.Container).Objects
+	l, _ := p.shelf.line(i)
+	top[0].(*widget.Label).SetText(l.Name)
+	when := top[1].(*widget.Label)
+	when.TextStyle.Bold = l.Overdue
+	when.SetText(shortDue(p.desk.Speaker, &l))
+	both[1].(*widget.Label).SetText(short(p.desk.Speaker, p.desk.Looks.Units, &l))
+}
+
+// tight is a fyne.Layout of lines that belong together, closer than others.
+type tight struct{}
+
+// closer is how much of the space between two lines is given up.
+const closer = 10
+
+// MinSize is the lines' own, less the space between.
+func (tight) MinSize(o []fyne.CanvasObject) fyne.Size {
+	var s fyne.Size
+	for _, c := range o {
+		m := c.MinSize()
+		s.Width, s.Height = max(s.Width, m.Width), s.Height+m.Height-closer
+	}
+	return s.AddWidthHeight(0, closer)
+}
+
+// Layout puts one below the other.
+func (tight) Layout(o []fyne.CanvasObject, s fyne.Size) {
+	var y float32
+	for _, c := range o {
+		h := c.MinSize().Height
+		c.Move(fyne.NewPos(0, y))
+		c.Resize(fyne.NewSize(s.Width, h))
+		y += h - closer
+	}
+}
+
+// twoColumns is a fyne.Layout of the list and the boat beside it.
+type twoColumns struct{}
+
+// The list takes a share of the width, within these bounds.
+const (
+	listShare            = 0.42
+	listLeast, boatLeast = 300, 320
+)
+
+// MinSize is enough for both.
+func (twoColumns) MinSize(o []fyne.CanvasObject) fyne.Size {
+	return fyne.NewSize(listLeast+boatLeast, max(o[0].MinSize().Height, o[1].MinSize().Height))
+}
+
+// Layout gives the list its share and the boat the rest.
+func (twoColumns) Layout(o []fyne.CanvasObject, s fyne.Size) {
+	w := max(s.Width*listShare, listLeast)
+	o[0].Resize(fyne.NewSize(w, s.Height))
+	o[1].Move(fyne.NewPos(w+8, 0))
+	o[1].Resize(fyne.NewSize(s.Width-w-8, s.Height))
+}
