@@ -78,6 +78,8 @@ func (m *Model) focus(name string) ([]mgl64.Vec3, View) {
 		}
 	}
 	switch name {
+	case ViewTape:
+		return m.tapeFocus()
 	case ViewWhole:
 		return m.whole(), View{YawRad: 62 * degree, PitchRad: 20 * degree}
 	case ViewEngine:

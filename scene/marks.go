@@ -45,12 +45,21 @@ var (
 	}
 )
 
+// inkOf are a state's.
+func inkOf(s *State) *ink {
+	if s.Dark {
+		return &nightInk
+	}
+	return &dayInk
+}
+
 // marks keeps what the overlay is made of between pictures.
 type marks struct {
 	trueLine []mgl64.Vec3
 	compass  [4]mgl64.Vec3 // port, starboard, fore, aft
 	outline  outlines
-	turns    []mgl64.Vec3 // the arrows round nuts, point by point
+	strokes  [2][2]mgl64.Vec3 // of a tape's ends
+	turns    []mgl64.Vec3     // the arrows round nuts, point by point
 }
 
 // prepare places the marks that never move.
@@ -74,10 +83,8 @@ func (k *marks) prepare(m *Model) {
 // mark fills the overlay, over its old memory.
 func (m *Model) mark(s *State, v *Movement, n float64, eye mgl64.Vec3, o *render.Overlay) {
 	o.Lines, o.Arrows, o.Dots, o.Labels = o.Lines[:0], o.Arrows[:0], o.Dots[:0], o.Labels[:0]
-	c := &dayInk
-	if s.Dark {
-		c = &nightInk
-	}
+	c := inkOf(s)
+	m.markTape(s, c, eye, o) // other words give way to its
 	if s.Show&ShowTrueLine != 0 {
 		o.Lines = append(o.Lines, render.Line{Points: m.marks.trueLine, Width: 1.4, Dash: 9, Gap: 6, Colour: c.line, Behind: render.HideBehind})
 	}

@@ -40,6 +40,7 @@ type State struct {
 	// Active is the handle in the hand, with an arrow; zero: none.
 	Active  HandleID
 	Touches []Touch
+	Tape    *Tape  // nil: none laid
 	Words   Words  // zero: English
 	Turns   []Turn // what is to be done at the mounts; nil: nothing
 }
@@ -51,6 +52,7 @@ type posed struct {
 	engine  render.Affine
 	half    render.Affine // the shaft half of the coupling
 	handles []Handle
+	tape    *Tape
 	boreN   float64 // exaggeration the bores were bent for
 	drawn   Movement
 }

@@ -57,6 +57,7 @@ var mayImport = map[string][]string{
 	"kinematics/plan":        {"hulls", "kinematics"},
 	"kinematics/plan/search": {},
 	"kinematics/response":    {"hulls", "kinematics"},
+	"kinematics/sensitivity": {"hulls", "kinematics"},
 	"kinematics/rounds":      {"hulls", "kinematics", "assets"},
 	"scene":                  {"hulls", "kinematics", "scene"},
 	"scene/render":           {"assets"},

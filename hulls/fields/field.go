@@ -141,3 +141,11 @@ func (f *Field) Faults(all []hulls.Fault) (own []hulls.Fault) {
 	}
 	return own
 }
+
+// Shift adds to the field's number on a hull, in place, and judges nothing: for
+// those who ask what a number matters.
+func (f *Field) Shift(h *hulls.Hull, by float64) {
+	v := f.get(h)
+	v.Number += by
+	f.set(h, v)
+}

@@ -107,3 +107,37 @@ func round(v, step float64) float64 {
 	}
 	return n * step
 }
+
+// GuessPlus is the plus-or-minus of the field's number where nobody measured it: as
+// the usual value has it, or one taken over from another boat; 0 where none is
+// stated.
+func (f *Field) GuessPlus(h *hulls.Hull) float64 { return f.guessPlus(h) }
+
+// CarePlus is the plus-or-minus of the field's number measured as its words say
+// (our own judgement): by tape in a bilge, by calliper, by dial.
+func (f *Field) CarePlus(h *hulls.Hull) float64 {
+	v := math.Abs(f.get(h).Number)
+	switch f.Key {
+	case "face_diameter", "pilot_diameter", "shaft_diameter", "log_bore":
+		return 0.5
+	case "half_length", "bearing_length":
+		return 2
+	case "bearing_stiffness", "box_stiffness":
+		return 0.5 * v
+	}
+	switch f.Kind {
+	case Length:
+		return 5
+	case Clearance:
+		return max(0.03, 0.1*v)
+	case Mass:
+		return 0.03 * v
+	case Stiffness:
+		return 0.2 * v
+	case Angle:
+		return 0.5
+	case Density:
+		return 200
+	}
+	return 0
+}

@@ -4,6 +4,8 @@ package response
 
 import (
 	"fmt"
+	"math"
+	"slices"
 
 	"gonum.org/v1/gonum/mat"
 
@@ -73,14 +75,11 @@ func NewModel(h *hulls.Hull, held kinematics.Held, afloat bool) (*Model, error) 
 		m.cov.SymRankOne(m.cov, 1, d)
 	}
 	for _, number := range numbers(h) {
-		other, err := m.moved(number, 1)
-		if err != nil { // no boat that way: the other way tells as much
-			other, err = m.moved(number, -1)
-		}
+		other, times, err := m.movedSomehow(number)
 		if err != nil {
 			return nil, fmt.Errorf("%s moved by its tolerance: %w", number.pointer, err)
 		}
-		add(other, 1)
+		add(other, times)
 	}
 	for side := range 4 { // up, down, to port, to starboard; two make one sd each
 		all := make([]float64, len(h.Mounts))
@@ -110,6 +109,34 @@ func (m *Model) moved(n number, sds float64) ([]float64, error) {
 		return nil, err
 	}
 	return m.at(line, nil, nil)
+}
+
+// movedSomehow is the response with a number moved by one standard deviation. Where
+// there is no boat that way, the other way tells as much; where there is none
+// either way, a part of it, to be taken so many times.
+func (m *Model) movedSomehow(n number) (other []float64, times float64, err error) {
+	for _, part := range [...]float64{1, -1, 0.2, -0.2} {
+		if other, err = m.moved(n, part); err == nil {
+			return other, 1 / math.Abs(part), nil
+		}
+	}
+	return nil, 0, err
+}
+
+// Mean is what the items do on a hull as drawn, as Response.Mean has it, without
+// how sure that is. Nuts count in the hull's own flats or shims.
+func Mean(h *hulls.Hull, items []Item, held kinematics.Held, afloat bool) ([]float64, error) {
+	own := slices.Clone(items)
+	for j, it := range own {
+		if !it.Slide {
+			own[j].MM = h.Mounts[it.Mounts[0]].LiftPerStepMM()
+		}
+	}
+	line, err := kinematics.Prepare(bonded(h))
+	if err != nil {
+		return nil, err
+	}
+	return (&Model{Hull: h, Items: own, Held: held, Afloat: afloat}).at(line, nil, nil)
 }
 
 // bonded is the hull with its solid feet held down: shimmed in one plane, as a

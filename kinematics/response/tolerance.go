@@ -6,8 +6,11 @@ package response
 import (
 	"fmt"
 	"math"
+	"slices"
+	"strings"
 
 	"aligner/hulls"
+	"aligner/hulls/fields"
 )
 
 // Defaults for numbers the hull file gives no tolerance for, as plus or minus:
@@ -24,14 +27,14 @@ const (
 type number struct {
 	pointer string // into the hull file
 	plus    float64
-	of      func(*hulls.Hull) *float64
+	shift   func(h *hulls.Hull, by float64)
 }
 
 // numbers lists them all.
 func numbers(h *hulls.Hull) []number {
 	var all []number
 	add := func(part, mm float64, of func(*hulls.Hull) *float64, format string, args ...any) {
-		n := number{pointer: fmt.Sprintf(format, args...), of: of}
+		n := number{pointer: fmt.Sprintf(format, args...), shift: func(h *hulls.Hull, by float64) { *of(h) += by }}
 		n.plus = part*math.Abs(*of(h)) + mm
 		if own, ok := h.Tolerance[n.pointer]; ok {
 			n.plus = own
@@ -62,18 +65,38 @@ func numbers(h *hulls.Hull) []number {
 	if h.StuffingBox != nil {
 		add(BearingPart, 0, func(h *hulls.Hull) *float64 { return &h.StuffingBox.RadialStiffnessNPerMM }, "/stuffing_box/radial_stiffness_n_per_mm")
 	}
+	return append(all, stated(h, all)...)
+}
+
+// stated are the other numbers the hull file itself is unsure of, such as those
+// of a boat nobody has measured yet. How far a nut or slide can go does not change
+// what it does.
+func stated(h *hulls.Hull, listed []number) (all []number) {
+	for _, f := range fields.List(h) {
+		plus := h.Tolerance[f.Pointer]
+		if !(plus > 0) || f.Kind == fields.Number || strings.Contains(f.Pointer, "_range_mm/") ||
+			slices.ContainsFunc(listed, func(n number) bool { return n.pointer == f.Pointer }) {
+			continue
+		}
+		all = append(all, number{pointer: f.Pointer, plus: plus, shift: f.Shift})
+	}
 	return all
+}
+
+// Tolerance is the plus-or-minus a number of the hull is taken to be known to, in
+// its own unit; 0 where none is: it is taken to be exact.
+func Tolerance(h *hulls.Hull, pointer string) float64 {
+	for _, n := range numbers(h) {
+		if n.pointer == pointer {
+			return n.plus
+		}
+	}
+	return 0
 }
 
 // moved is a copy of the hull with one number moved by sds standard deviations.
 func (n number) moved(h *hulls.Hull, sds float64) hulls.Hull {
-	c := *h
-	c.Mounts = append([]hulls.Mount(nil), h.Mounts...)
-	c.Bearings = append([]hulls.Bearing(nil), h.Bearings...)
-	if h.StuffingBox != nil {
-		box := *h.StuffingBox
-		c.StuffingBox = &box
-	}
-	*n.of(&c) += sds * n.plus / math.Sqrt(3)
+	c := h.Clone()
+	n.shift(&c, sds*n.plus/math.Sqrt(3))
 	return c
 }
