@@ -116,7 +116,7 @@ func (d *decoder) hull(o strictjson.Object) (string, *hulls.Hull) {
 
 func (d *decoder) state(n *strictjson.Node, path string) State {
 	o := d.Object(n, path, "boat?", "hours_since_launch?", "fuel_percent?", "ballast?", "rig?",
-		"mount_age_months?", "mount_hours_standing?", "note?")
+		"mount_age_months?", "mount_hours_standing?", "engine_hours?", "note?")
 	return State{
 		Boat:               o.OneOf("boat", "", Boats...),
 		HoursSinceLaunch:   maybe(o, "hours_since_launch"),
@@ -125,6 +125,7 @@ func (d *decoder) state(n *strictjson.Node, path string) State {
 		Rig:                o.OneOf("rig", "", Rigs...),
 		MountAgeMonths:     maybe(o, "mount_age_months"),
 		MountHoursStanding: maybe(o, "mount_hours_standing"),
+		EngineHours:        maybe(o, "engine_hours"),
 		Note:               o.Text("note"),
 	}
 }
@@ -178,11 +179,12 @@ func (d *decoder) target(n *strictjson.Node, path string) Target {
 }
 
 func (d *decoder) mountFound(n *strictjson.Node, path string) MountFound {
-	o := d.Object(n, path, "mount", "nut?", "slide?", "stud_found_mm?", "stud_left_mm?", "note?")
+	o := d.Object(n, path, "mount", "nut?", "slide?", "stud_found_mm?", "stud_left_mm?", "mark?", "note?")
 	free := []string{string(Free), string(Stuck), string(Forbidden)}
 	return MountFound{Mount: o.Text("mount"),
 		Nut: Freedom(o.OneOf("nut", free[0], free...)), Slide: Freedom(o.OneOf("slide", free[0], free...)),
-		StudFoundMM: maybe(o, "stud_found_mm"), StudLeftMM: maybe(o, "stud_left_mm"), Note: o.Text("note")}
+		StudFoundMM: maybe(o, "stud_found_mm"), StudLeftMM: maybe(o, "stud_left_mm"),
+		Mark: o.OneOf("mark", "", Marks...), Note: o.Text("note")}
 }
 
 func (d *decoder) finding(n *strictjson.Node, path string) Finding {

@@ -44,6 +44,8 @@ var bad = []struct {
 	{&SetTarget{Target: Target{Spread: Thou(3)}}, "target.reason"},
 	{&SetTarget{Target: Target{Reason: "hogs"}}, "delete the target to aim at no gap"},
 	{&FindMount{Found: MountFound{Mount: "nowhere"}}, "a mount of Eider: fore port, fore starboard"},
+	{&FindMount{Found: MountFound{Mount: "fore port", Mark: "gone"}}, `mounts[1].mark: found "gone"`},
+	{&SetState{State: State{EngineHours: Known(-1)}}, "state.engine_hours: found -1 hours"},
 	{&FindMount{Found: MountFound{Mount: "fore port", Nut: "loose"}}, `mounts[1].nut: found "loose"`},
 	{&LookOver{Finding: Finding{Check: "strut firm", Finding: "fine"}}, `"good", "failed", "skipped"`},
 	{&LookOver{Finding: Finding{Check: " ", Finding: "good"}}, "say it in a few words"},

@@ -17,6 +17,7 @@ type State struct {
 	Rig                string // one of Rigs
 	MountAgeMonths     Maybe  // 0: new rubber
 	MountHoursStanding Maybe  // how long new rubber has carried the engine
+	EngineHours        Maybe  // what the engine's hour meter shows
 	Note               string
 }
 

@@ -19,6 +19,7 @@ func (c *checker) state() {
 	c.maybe("state.fuel_percent", s.FuelPercent, window{0, 100, 0, 100, "per cent"})
 	c.maybe("state.mount_age_months", s.MountAgeMonths, window{0, 1200, 0, 480, "months"})
 	c.maybe("state.mount_hours_standing", s.MountHoursStanding, window{0, 1e6, 0, 1e6, "hours"})
+	c.maybe("state.engine_hours", s.EngineHours, window{0, 1e6, 0, 50000, "hours"})
 	c.note("state.note", s.Note)
 	if s.HoursSinceLaunch.Known && s.Boat != "afloat" && s.Boat != "" {
 		c.doubt("state.hours_since_launch", strictjson.Plain(s.HoursSinceLaunch.Value)+" hours on "+s.Boat, "hours of a boat afloat", "delete it, or say that she is afloat")
@@ -87,6 +88,7 @@ func (c *checker) mounts() {
 		c.oneOf(place+".slide", string(m.Slide), free...)
 		c.maybe(place+".stud_found_mm", m.StudFoundMM, window{-100, 500, 0, 150, "mm"})
 		c.maybe(place+".stud_left_mm", m.StudLeftMM, window{-100, 500, 0, 150, "mm"})
+		c.oneOf(place+".mark", m.Mark, append([]string{""}, Marks...)...)
 		c.note(place+".note", m.Note)
 	}
 }

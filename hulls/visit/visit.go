@@ -89,8 +89,19 @@ type MountFound struct {
 	Nut, Slide  Freedom // default: free
 	StudFoundMM Maybe   // height of the stud above its nut when the visit began; default: not measured
 	StudLeftMM  Maybe   // and when it ended
+	Mark        string  // one of Marks; "" (default): none, or not looked at
 	Note        string
 }
+
+// Marks are the words MountFound.Mark may be: whether the mark across nut and
+// stud, made at a visit before, is still one line.
+var Marks = []string{MarkInLine, MarkTurned}
+
+// A mark in line says the nut has not turned since.
+const (
+	MarkInLine = "in line"
+	MarkTurned = "turned"
+)
 
 // Freedom says whether a nut or a slide can and may be moved.
 type Freedom string

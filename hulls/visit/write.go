@@ -79,6 +79,7 @@ func (e *encoder) state(key string, s State) {
 	e.OptionalText("rig", s.Rig)
 	e.maybe("mount_age_months", s.MountAgeMonths)
 	e.maybe("mount_hours_standing", s.MountHoursStanding)
+	e.maybe("engine_hours", s.EngineHours)
 	e.OptionalText("note", s.Note)
 	e.Close('}')
 }
@@ -114,6 +115,7 @@ func (e *encoder) mountFound(m MountFound) {
 	e.freedom("slide", m.Slide)
 	e.maybe("stud_found_mm", m.StudFoundMM)
 	e.maybe("stud_left_mm", m.StudLeftMM)
+	e.OptionalText("mark", m.Mark)
 	e.OptionalText("note", m.Note)
 }
 

@@ -111,7 +111,7 @@ type stateForm struct {
 	where, ballast, rig  *choice
 	hours, fuel          *field
 	mountAge, mountHours *field
-	note                 *field
+	engineHours, note    *field
 	told                 *widget.Label
 }
 
@@ -124,13 +124,15 @@ func newStateForm(w *Window) *stateForm {
 	f.fuel = f.number(func(s *visit.State, v visit.Maybe) { s.FuelPercent = v })
 	f.mountAge = f.number(func(s *visit.State, v visit.Maybe) { s.MountAgeMonths = v })
 	f.mountHours = f.number(func(s *visit.State, v visit.Maybe) { s.MountHoursStanding = v })
+	f.engineHours = f.number(func(s *visit.State, v visit.Maybe) { s.EngineHours = v })
 	f.note = newField(w, func(text string) { f.set(func(s *visit.State) { s.Note = text }) })
 	say := func(id words.ID) string { return w.speaker.Say(id, nil) }
 	f.box = container.NewVBox(w.heading(words.BeginBoat),
 		pair(captioned(say(words.BeginWhere), f.where), captioned(say(words.BeginHours), f.hours)),
 		pair(captioned(say(words.BeginFuel), f.fuel), captioned(say(words.BeginBallast), f.ballast)),
 		pair(captioned(say(words.BeginRig), f.rig), captioned(say(words.BeginMountAge), f.mountAge)),
-		pair(captioned(say(words.BeginMountHours), f.mountHours), captioned(say(words.BeginStateNote), f.note)),
+		pair(captioned(say(words.BeginMountHours), f.mountHours), captioned(say(words.HistoryEngineHours), f.engineHours)),
+		captioned(say(words.BeginStateNote), f.note),
 		f.told)
 	return f
 }
@@ -177,6 +179,7 @@ func (f *stateForm) show(d *visit.Document) {
 	f.fuel.show(f.w.maybe(s.FuelPercent))
 	f.mountAge.show(f.w.maybe(s.MountAgeMonths))
 	f.mountHours.show(f.w.maybe(s.MountHoursStanding))
+	f.engineHours.show(f.w.maybe(s.EngineHours))
 	f.note.show(s.Note)
 }
 
