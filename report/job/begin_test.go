@@ -87,3 +87,26 @@ func TestEverythingSaidInABayHasItsSource(t *testing.T) {
 		}
 	}
 }
+
+// TestCautionsBiteWhereTheyAreKnown: every check named in the table is one, every
+// danger named there is known, and those of the water are said in it alone.
+func TestCautionsBiteWhereTheyAreKnown(t *testing.T) {
+	known := map[string]bool{}
+	for _, name := range []string{"Kittiwake", "Avocet", "Cormorant"} {
+		for _, c := range LookOver(hull(t, name), &visit.Visit{}) {
+			known[c.ID] = true
+		}
+	}
+	for check, ids := range bites {
+		if !known[check] {
+			t.Errorf("%q is no check", check)
+		}
+		wet, dry := CautionsAt(check, true), CautionsAt(check, false)
+		if len(wet) != len(ids) || len(dry) > len(wet) {
+			t.Errorf("%s: %d dangers, %d told afloat, %d ashore", check, len(ids), len(wet), len(dry))
+		}
+	}
+	if len(CautionsAt(BoatAsUsed, true)) != 0 {
+		t.Error("a caution where nothing bites")
+	}
+}

@@ -17,6 +17,21 @@ type danger struct {
 	sources []Source
 }
 
+// bites are the dangers of single checks: said again there, beside the check.
+var bites = map[string][]string{
+	StrutFirm:     {"propeller", "stream"},
+	BearingEven:   {"propeller", "stream"},
+	ShaftFree:     {"propeller", "stream"},
+	ShaftTrue:     {"propeller", "stream"},
+	CouplingTight: {"shaft slides"},
+	FacesClean:    {"between faces", "shaft slides"},
+	MountsSound:   {"under mount"},
+	FeetFlat:      {"under mount"},
+	NutsFree:      {"under mount"},
+	BoxSound:      {"gland"},
+	ShaftCentral:  {"gland"},
+}
+
 var dangers = []danger{
 	{"maker first", []Stage{LookingOver}, false, []Source{CommonPractice}},
 	{"locked out", []Stage{LookingOver}, false, []Source{LockOut, ShipRepair}},
@@ -47,6 +62,19 @@ func Cautions(stage Stage, afloat bool) []Caution {
 		}
 		for _, s := range d.stages {
 			if s == stage {
+				list = append(list, Caution{Text: text("caution", d.id, nil), Sources: d.sources})
+			}
+		}
+	}
+	return list
+}
+
+// CautionsAt are those that bite at one check of the look-over.
+func CautionsAt(check string, afloat bool) []Caution {
+	var list []Caution
+	for _, id := range bites[check] {
+		for _, d := range dangers {
+			if d.id == id && (afloat || !d.afloat) {
 				list = append(list, Caution{Text: text("caution", d.id, nil), Sources: d.sources})
 			}
 		}

@@ -27,10 +27,10 @@ func (p *pen) clock(l *layout, f *Faces, s *Style) {
 		}
 	}
 	p.ticks(l, f, s)
-	p.marks(l, f, s)
 	for _, w := range []*arcWord{&c.widest, &c.narrowest} {
 		p.arcWord(w, c)
 	}
+	p.marks(l, f, s)
 }
 
 // The lowest quarter of a sine is a third of the turn; openHalf is half the rest.

@@ -155,7 +155,7 @@ type arcWord struct {
 
 // arcWords places "opens here" and "touches", opposite to each other.
 func (l *layout) arcWords(f *Faces, s *Style) {
-	if f.parallel() || len(f.Marks) > 0 {
+	if f.parallel() || len(f.Marks) > 0 || f.NextRad != nil {
 		return
 	}
 	opens := s.turn(f.Now.OpensAtRad())

@@ -71,8 +71,8 @@ type Faces struct {
 	Moment string
 	// FullMM is the gap at the outer ring; 0 lets the drawing choose.
 	FullMM float64
-	// Marks are readings, each at its clock place; with them the track holds no
-	// words. NextRad is the clock angle to be gauged next, if given.
+	// Marks are readings, each at its clock place; NextRad is the clock
+	// angle to be gauged next, if given. With either the track holds no words.
 	Marks   []Mark
 	NextRad *float64
 }

@@ -192,6 +192,23 @@ func small(text string) *widget.Label {
 	return l
 }
 
+// toldLine is a sentence that takes no room while there is none.
+type toldLine struct{ widget.Label }
+
+func newToldLine() *toldLine {
+	l := &toldLine{}
+	l.Wrapping = fyne.TextWrapWord
+	l.ExtendBaseWidget(l)
+	l.Hide()
+	return l
+}
+
+// SetText shows the line, or hides it where there is nothing to say.
+func (l *toldLine) SetText(text string) {
+	l.Label.SetText(text)
+	showIf(l, text != "")
+}
+
 // tell says something under the faces after showing things afresh.
 func (w *Window) tell(text string) {
 	w.update()

@@ -1,7 +1,7 @@
 package window
 
-// This file is the sheet for gauging: a line to type readings into, what was
-// read, and what it comes to.
+// This file is the sheet for gauging: how the shaft is held, a line to type
+// readings into, what was read, and what it comes to.
 
 import (
 	"slices"
@@ -12,8 +12,10 @@ import (
 	"fyne.io/fyne/v2/widget"
 
 	"aligner/assets/words"
-	"aligner/cmd/aligner/page"
 	"aligner/hulls/visit"
+	"aligner/hulls/visit/called"
+	"aligner/kinematics/gauge"
+	"aligner/report/job"
 	"aligner/report/say"
 )
 
@@ -21,112 +23,73 @@ import (
 type gaugeSheet struct {
 	w        *Window
 	box      *fyne.Container
+	title    *widget.Label
 	asked    *widget.Label
-	entry    *page.Entry
-	list     *widget.Label
+	entry    *readingLine
+	kinds    *kindForm
+	list     *fyne.Container
+	chips    []*press
+	out      *press // takes the picked reading out
+	bites    *widget.Label
 	estimate *widget.Label
+	turns    *turnForm
+	hold     *holdForm
+	picked   int // the reading being corrected; -1: none
+
+	begun, fresh []fyne.CanvasObject // what stands in the sheet, and in which order
 }
 
 func newGaugeSheet(w *Window) *gaugeSheet {
-	s := &gaugeSheet{w: w, asked: widget.NewLabel(""), entry: page.NewEntry(w.keyEverywhere), list: widget.NewLabel(""), estimate: widget.NewLabel("")}
-	s.asked.TextStyle.Bold = true
-	s.entry.SetPlaceHolder(w.speaker.Say(words.GaugeEntryHint, nil))
+	s := &gaugeSheet{w: w, title: wrapped(""), asked: widget.NewLabel(""), list: container.New(&flow{}), bites: small(""),
+		estimate: wrapped(""), picked: -1}
+	s.asked.TextStyle.Bold, s.title.TextStyle.Bold = true, true
+	s.entry = newReadingLine(s)
 	s.entry.OnSubmitted = s.typed
-	s.estimate.Wrapping, s.list.Wrapping = fyne.TextWrapWord, fyne.TextWrapWord
-	turns := container.NewGridWithColumns(4)
-	for _, deg := range []float64{0, 90, 180, 270} {
-		turns.Add(widget.NewButton(say.Units{}.Plain(deg, 0)+"\u00b0", func() { s.begin(deg) }))
-	}
-	s.box = container.NewVBox(container.NewBorder(nil, nil, s.asked, nil, s.entry), s.list, s.estimate,
-		widget.NewLabel(w.speaker.Say(words.GaugeAgain, nil)), turns)
+	s.kinds, s.hold, s.turns = newKindForm(s), newHoldForm(s), newTurnForm(s)
+	s.out = newPress(w, w.speaker.Say(words.GaugeTakeOut, nil), s.takeOut)
+	line := container.NewBorder(nil, nil, s.asked, nil, s.entry)
+	s.begun = []fyne.CanvasObject{s.title, line, s.list, s.out, s.estimate, s.kinds.box, s.turns.box, s.hold.box}
+	s.fresh = []fyne.CanvasObject{s.title, line, s.bites, s.hold.box, s.kinds.box, s.estimate, s.turns.box}
+	s.box = container.NewVBox(s.fresh...)
 	return s
 }
 
-// last is the event of the gauging readings go to, or -1: none since the last
-// move.
-func lastGauging(v *visit.Visit) int {
-	for i := len(v.Events) - 1; i >= 0; i-- {
-		switch {
-		case v.Events[i].Gauging != nil:
-			return i
-		case v.Events[i].Move != nil, v.Events[i].Fasten != nil:
-			return -1
-		}
+// arrange puts how the shaft is held before the first reading, and what the
+// readings come to before it afterwards.
+func (s *gaugeSheet) arrange(begun bool) {
+	want := s.fresh
+	if begun {
+		want = s.begun
 	}
-	return -1
+	if len(s.box.Objects) != len(want) {
+		s.box.Objects = slices.Clone(want)
+		s.box.Refresh()
+	}
 }
 
-// begin begins a gauging with shaft and flange turned together.
-func (s *gaugeSheet) begin(deg float64) {
-	d := s.w.history.Now()
-	s.w.do(&visit.BeginGauging{Gauging: visit.Gauging{Held: heldToGauge(&d), ShaftTurnDeg: deg, FlangeTurnDeg: deg}})
-	s.w.win.Canvas().Focus(s.entry)
-}
-
-// heldToGauge is how the shaft is taken to be held: as on the screen, where
-// that can be gauged.
-func heldToGauge(d *visit.Document) string {
-	if d.Trial.Held == "centred" || !d.Hull.Coupling.HasPilot() {
-		return "centred"
+// setting is what stands while readings are called.
+func (s *gaugeSheet) setting(v *visit.Visit) called.Setting {
+	set := called.Setting{Kind: s.kinds.kind(), Seen: s.w.seen(), Unit: s.w.unitShown()}
+	if set.Kind == "leaf" || set.Kind == "leaf round" || set.Kind == "rim step" {
+		set.Unit, set.Leaves = s.leaves(v)
 	}
-	return "seated"
-}
-
-// places are where leaves were tried, in order: in the gauging that goes on, and
-// in the last one before it.
-func places(v *visit.Visit, current int) (before, now []float64) {
-	at := func(i int) (all []float64) {
-		for _, r := range v.Events[i].Gauging.Readings {
-			if leaf, ok := r.(visit.Leaf); ok && !slices.Contains(all, leaf.ClockDeg) {
-				all = append(all, leaf.ClockDeg)
-			}
-		}
-		return all
+	set.AskedDeg, set.Then, _ = s.askedFor(v)
+	if set.Kind != "leaf" {
+		set.AskedDeg, set.Then = s.kinds.askedFor(v)
 	}
-	if current >= 0 {
-		now = at(current)
-	}
-	for i := len(v.Events) - 1; i >= 0; i-- {
-		if v.Events[i].Gauging != nil && i != current {
-			if before = at(i); len(before) > 0 {
-				return before, now
-			}
-		}
-	}
-	return before, now
-}
-
-// typed takes a line.
-func (s *gaugeSheet) typed(text string) {
-	d := s.w.history.Now()
-	event := lastGauging(&d.Visit)
-	before, now := places(&d.Visit, event)
-	unit, leaves := s.leaves(&d.Visit)
-	leaf, err := readEntry(s.w.speaker, text, nextPlace(before, now), visit.Direction(s.w.settings.LookingAft), unit, leaves)
-	if err != nil {
-		s.w.sentence.SetText(s.w.told(err))
-		return
-	}
-	if event < 0 {
-		s.w.do(&visit.BeginGauging{Gauging: visit.Gauging{Held: heldToGauge(&d)}})
-		d = s.w.history.Now()
-		event = lastGauging(&d.Visit)
-	}
-	s.w.do(&visit.AddReading{Event: event, Reading: visit.OneReading{Reading: leaf}})
-	s.entry.SetText("")
+	s.kinds.fill(&set)
+	return set
 }
 
 // leaves are the set's thicknesses in the unit they are called in: the set's
 // own, or where none was told, the unit on the screen.
 func (s *gaugeSheet) leaves(v *visit.Visit) (visit.Unit, []float64) {
 	unit, per := v.Leaves.Unit, say.MMPerThou
-	if unit == "" && s.w.settings.Metric {
-		unit = visit.InMM
+	if unit == "" {
+		unit = s.w.unitShown()
 	}
 	if unit == visit.InMM {
 		per = 1
-	} else {
-		unit = visit.InThou
 	}
 	var all []float64
 	for _, mm := range v.Leaves.SinglesMM() {
@@ -135,81 +98,279 @@ func (s *gaugeSheet) leaves(v *visit.Visit) (visit.Unit, []float64) {
 	return unit, all
 }
 
+// typed takes a line: a reading, or what the one picked should have been.
+func (s *gaugeSheet) typed(text string) {
+	d := s.w.history.Now()
+	if strings.ContainsAny(text, "\n\t") {
+		s.paste(text)
+		return
+	}
+	r, err := called.Line(text, s.setting(&d.Visit))
+	if err != nil {
+		s.w.sentence.SetText(s.w.calledFault(err))
+		return
+	}
+	event, taken := lastGauging(&d.Visit), false
+	if s.picked >= 0 {
+		taken = s.w.try(&visit.ChangeReading{Event: event, At: s.picked, Reading: visit.OneReading{Reading: r}})
+	} else {
+		taken = s.take(event, []visit.Reading{r})
+	}
+	if taken {
+		s.leave()
+	}
+}
+
+// paste takes several lines at once, all or none.
+func (s *gaugeSheet) paste(text string) {
+	d := s.w.history.Now()
+	readings, faults := called.Table(text, s.setting(&d.Visit))
+	if faults != nil {
+		var lines []string
+		for _, f := range faults {
+			lines = append(lines, s.w.calledFault(f))
+		}
+		s.w.sentence.SetText(strings.Join(append(lines, s.w.speaker.Say(words.CalledNoneTaken, nil)), "\n"))
+		return
+	}
+	if s.take(lastGauging(&d.Visit), readings) {
+		s.leave()
+	}
+}
+
+// take adds readings to the gauging that goes on, or begins one with them, held
+// as asked for.
+func (s *gaugeSheet) take(event int, readings []visit.Reading) bool {
+	switch {
+	case event < 0:
+		g := s.hold.asked()
+		g.Readings = readings
+		return s.w.try(&visit.BeginGauging{Gauging: g})
+	case len(readings) == 1:
+		return s.w.try(&visit.AddReading{Event: event, Reading: visit.OneReading{Reading: readings[0]}})
+	}
+	all := make([]visit.OneReading, len(readings))
+	for i, r := range readings {
+		all[i].Reading = r
+	}
+	return s.w.try(&visit.AddReadings{Event: event, Readings: all})
+}
+
+// try does an edit and reports whether it was taken; a refused one is told.
+func (w *Window) try(e visit.Edit) bool {
+	if _, err := w.history.Preview(e); err != nil {
+		w.tell(w.told(err))
+		return false
+	}
+	w.do(e)
+	return true
+}
+
+// pick goes to the reading before or after, to be corrected.
+func (s *gaugeSheet) pick(by int) {
+	d := s.w.history.Now()
+	event := lastGauging(&d.Visit)
+	if event < 0 {
+		return
+	}
+	n := len(d.Visit.Events[event].Gauging.Readings)
+	at := s.picked + by
+	if s.picked < 0 && by < 0 {
+		at = n - 1
+	}
+	if at < 0 || at >= n || s.picked < 0 && by > 0 {
+		if by > 0 {
+			s.leave()
+		}
+		return
+	}
+	s.pickAt(at)
+}
+
+// pickAt puts a reading into the line.
+func (s *gaugeSheet) pickAt(at int) {
+	d := s.w.history.Now()
+	event := lastGauging(&d.Visit)
+	if event < 0 || at >= len(d.Visit.Events[event].Gauging.Readings) {
+		return
+	}
+	r := d.Visit.Events[event].Gauging.Readings[at]
+	s.picked = at
+	set := s.setting(&d.Visit)
+	if leaf, unit := r.Kind(), visit.Unit(""); leaf == "leaf" || leaf == "leaf round" || leaf == "rim step" {
+		unit, _ = s.leaves(&d.Visit)
+		set.Unit = unit
+	} else {
+		set.Unit = s.w.unitShown()
+	}
+	text, with := called.Write(r, set)
+	if s.w.units().DecimalComma {
+		text = commas(text)
+	}
+	s.kinds.use(with)
+	s.entry.SetText(text)
+	s.entry.CursorColumn = len([]rune(text))
+	s.show(&d)
+	s.w.win.Canvas().Focus(s.entry)
+}
+
+// commas writes a line's numbers with decimal commas; its note stays.
+func commas(text string) string {
+	body, note, has := strings.Cut(text, "#")
+	body = strings.ReplaceAll(body, ".", ",")
+	if has {
+		return body + "#" + note
+	}
+	return body
+}
+
+// takeOut takes the picked reading out.
+func (s *gaugeSheet) takeOut() {
+	d := s.w.history.Now()
+	if event := lastGauging(&d.Visit); event >= 0 && s.picked >= 0 {
+		at := s.picked
+		s.picked = -1
+		s.entry.SetText("")
+		s.w.try(&visit.RemoveReading{Event: event, At: at})
+		s.w.win.Canvas().Focus(s.entry)
+	}
+}
+
+// leave leaves a correction, the line empty.
+func (s *gaugeSheet) leave() {
+	s.picked = -1
+	s.entry.SetText("")
+	d := s.w.document()
+	s.show(&d)
+}
+
 // show fills the sheet.
 func (s *gaugeSheet) show(d *visit.Document) {
-	sp, u := s.w.speaker, s.w.units()
-	event := lastGauging(&d.Visit)
-	before, now := places(&d.Visit, event)
-	aft := s.w.settings.LookingAft
-	s.asked.SetText(sp.Say(words.GaugeEntry, words.Args{"Clock": say.Clock(nextPlace(before, now), aft)}))
-	s.list.SetText(s.readings(&d.Visit, event))
-	var lines []string
-	switch m := &s.w.mind; {
-	case m.err != nil:
-		lines = []string{s.w.told(m.err)}
-	case m.estimate != nil:
-		lines = say.Brief(sp, u, &d.Visit, m.estimate)
-	}
-	s.estimate.SetText(strings.Join(lines, "\n"))
-}
-
-// readings lists the gauging that goes on, the odd ones marked.
-func (s *gaugeSheet) readings(v *visit.Visit, event int) string {
-	sp, u := s.w.speaker, s.w.units()
-	if event < 0 {
-		return sp.Say(words.GaugeNone, nil)
-	}
-	g := v.Events[event].Gauging
-	var read []string
-	for i, r := range g.Readings {
-		read = append(read, s.reading(r)+s.mark(event, i))
-	}
-	title := sp.Say(words.GaugeTitle, words.Args{"Number": event + 1, "Held": g.Held, "Turn": u.Plain(g.ShaftTurnDeg, 0), "Unit": u.GapUnit()})
-	return title + "\n" + strings.Join(read, "   ")
-}
-
-func (s *gaugeSheet) reading(r visit.Reading) string {
 	sp := s.w.speaker
-	clock := ""
-	if deg, ok := visit.ClockOf(r); ok {
-		clock = say.Clock(deg, s.w.settings.LookingAft)
+	event := lastGauging(&d.Visit)
+	if event < 0 || s.picked >= len(d.Visit.Events[event].Gauging.Readings) {
+		s.picked = -1
 	}
-	leaf, ok := r.(visit.Leaf)
-	args := words.Args{"Clock": clock, "Goes": s.marked(leaf.Goes), "Stops": s.marked(leaf.Stops)}
+	s.title.SetText(s.titleOf(&d.Visit, event))
+	set := s.setting(&d.Visit)
 	switch {
-	case !ok:
-		return sp.Say(words.GaugeReadingOther, words.Args{"Clock": clock, "Kind": r.Kind()})
-	case !leaf.Goes.Given():
-		return sp.Say(words.GaugeReadingStops, args)
-	case !leaf.Stops.Given():
-		return sp.Say(words.GaugeReadingGoes, args)
+	case s.picked >= 0:
+		s.asked.SetText(sp.Say(words.GaugeCorrect, words.Args{"Number": s.picked + 1}))
+	case s.kinds.placeless():
+		s.asked.SetText(sp.Say(words.GaugeNextOne, nil))
+	default:
+		s.asked.SetText(sp.Say(words.GaugeEntry, words.Args{"Clock": s.w.writePlace(set.AskedDeg)}))
 	}
-	return sp.Say(words.GaugeReading, args)
+	s.kinds.show(d)
+	s.fillChips(&d.Visit, event)
+	showIf(s.out, s.picked >= 0)
+	begun := event >= 0 && len(d.Visit.Events[event].Gauging.Readings) > 0
+	if !begun {
+		s.bites.SetText(s.w.cautionsOf(job.Gauging, d))
+	}
+	s.arrange(begun)
+	s.estimate.SetText(strings.Join(s.told(d), "\n"))
+	s.turns.show(&d.Visit, event)
+	s.hold.show(d, event)
 }
 
-// marked writes a leaf as it is marked, in the unit on the screen.
-func (s *gaugeSheet) marked(l visit.Length) string {
-	if s.w.settings.Metric {
-		return s.w.units().Plain(l.MM(), 3)
+// titleOf names the gauging, how the shaft is held, and how it was turned.
+func (s *gaugeSheet) titleOf(v *visit.Visit, event int) string {
+	sp, u := s.w.speaker, s.w.units()
+	g, id := s.hold.asked(), words.GaugeTitleNew
+	if event >= 0 {
+		g, id = *v.Events[event].Gauging, words.GaugeTitle
 	}
-	return s.w.units().Plain(l.Thou(), 2)
+	unit, _ := s.leaves(v)
+	by := ""
+	if g.HeldBy != "" {
+		by = sp.Say(words.Of("by", g.HeldBy), nil)
+		if strings.HasPrefix(by, "[") {
+			by = g.HeldBy
+		}
+	}
+	number := 1
+	for _, e := range v.Events[:max(event, 0)] {
+		if e.Gauging != nil {
+			number++
+		}
+	}
+	return sp.Say(id, words.Args{"Number": number, "Held": g.Held, "By": by, "Turn": u.Plain(g.ShaftTurnDeg, 0),
+		"Flange": u.Plain(g.FlangeTurnDeg, 0), "Apart": g.ShaftTurnDeg != g.FlangeTurnDeg, "Unit": string(unit)})
 }
 
-// mark says what became of a reading, if it was not simply used.
-func (s *gaugeSheet) mark(event, i int) string {
+// told is what the readings come to, and whether it is enough.
+func (s *gaugeSheet) told(d *visit.Document) []string {
+	sp, u := s.w.speaker, s.w.units()
+	m := &s.w.mind
+	switch {
+	case m.err != nil:
+		return []string{s.w.told(m.err)}
+	case m.estimate == nil:
+		return nil
+	}
+	e := m.estimate
+	lines := say.Brief(sp, u, &d.Visit, e)
+	if e.Status == gauge.Ready && e.Next == nil && e.WhyNot == "" {
+		switch e.Verdict {
+		case gauge.Within:
+			lines = append(lines, sp.Say(words.GaugeEnoughWithin, nil))
+		case gauge.Outside:
+			lines = append(lines, sp.Say(words.GaugeEnoughOutside, nil))
+		}
+	}
+	return lines
+}
+
+// fillChips writes a reading each, which can be taken to be corrected.
+func (s *gaugeSheet) fillChips(v *visit.Visit, event int) {
+	var readings []visit.Reading
+	if event >= 0 {
+		readings = v.Events[event].Gauging.Readings
+	}
+	for i := len(s.chips); i < len(readings); i++ {
+		s.chips = append(s.chips, newPress(s.w, "", func() { s.pickAt(i) }))
+		s.list.Add(s.chips[i])
+	}
+	for i := len(readings); i < len(s.chips); i++ {
+		s.list.Remove(s.chips[i])
+	}
+	s.chips = s.chips[:len(readings)]
+	for i, r := range readings {
+		text, importance := s.w.readingText(r), widget.LowImportance
+		switch odd, aside := s.became(event, i); {
+		case odd:
+			text, importance = text+s.w.speaker.Say(words.GaugeDoesNotFit, nil), widget.WarningImportance
+		case aside:
+			text += s.w.speaker.Say(words.GaugeSetAside, nil)
+		}
+		if i == s.picked {
+			importance = widget.HighImportance
+		}
+		if b := s.chips[i]; b.Text != text || b.Importance != importance {
+			b.Importance = importance
+			b.SetText(text)
+		}
+	}
+	s.list.Refresh()
+}
+
+// became says what became of a reading: it does not fit, or is not used.
+func (s *gaugeSheet) became(event, i int) (odd, aside bool) {
 	e := s.w.mind.estimate
 	if e == nil {
-		return ""
+		return false, false
 	}
 	for _, o := range e.Odd {
-		if o.Event == event && o.Reading == i {
-			return s.w.speaker.Say(words.GaugeDoesNotFit, nil)
-		}
+		odd = odd || o.Event == event && o.Reading == i
 	}
 	for _, a := range e.SetAside {
-		if a.Event == event && (a.Reading == i || a.Reading < 0) {
-			return s.w.speaker.Say(words.GaugeSetAside, nil)
-		}
+		aside = aside || a.Event == event && (a.Reading == i || a.Reading < 0)
 	}
-	return ""
+	return odd, aside
+}
+
+// readingText is a reading as a list has it.
+func (w *Window) readingText(r visit.Reading) string {
+	return say.Reading(w.speaker, w.units(), r, w.settings.LookingAft)
 }

@@ -74,7 +74,7 @@ func (w *Window) Touched() { w.win.Canvas().Focus(w.picture) }
 const slideKeyMM = 0.25
 
 func (w *Window) PictureKey(e *fyne.KeyEvent) {
-	if w.keyEverywhere(e) {
+	if w.keyEverywhere(e) || w.stage == stageLook && w.looking.arrow(e.Name) {
 		return
 	}
 	d := w.history.Now()

@@ -1,7 +1,8 @@
 package window
 
 // This file is the sheet for looking over: one check at a time with how to do
-// it, three large buttons, and the list of all with what was found.
+// it, what was found in a word and in a note, and the list of all, each of which
+// can be opened again.
 
 import (
 	"strings"
@@ -17,12 +18,20 @@ import (
 
 // lookSheet is the check at hand and the list.
 type lookSheet struct {
-	w                *Window
-	box              *fyne.Container
-	cautions, title  *widget.Label
-	how, list, bring *widget.Label
-	at               int // of the list
-	fresh            bool
+	w              *Window
+	box            *fyne.Container
+	title, how     *widget.Label
+	bites, unread  *widget.Label
+	note           *field
+	strips         *stripForm
+	list           *fyne.Container
+	lines          []*press
+	found          [3]*widget.Button
+	at             int // of the list
+	fresh          bool
+	pending        string // a note typed before anything was found
+	readFirst      *press
+	before, beyond *widget.Button
 }
 
 // lookKeys find a check good, failed or skipped while the picture has the
@@ -30,19 +39,25 @@ type lookSheet struct {
 var lookKeys = map[rune]string{'y': "good", 'z': "failed", 'k': "skipped"}
 
 func newLookSheet(w *Window) *lookSheet {
-	s := &lookSheet{w: w, fresh: true}
-	label := func() *widget.Label {
-		l := widget.NewLabel("")
-		l.Wrapping = fyne.TextWrapWord
-		return l
+	s := &lookSheet{w: w, fresh: true, title: wrapped(""), how: wrapped(""), bites: wrapped(""),
+		unread: wrapped(w.speaker.Say(words.LookUnread, nil)), list: container.NewVBox()}
+	s.title.TextStyle.Bold, s.bites.TextStyle.Bold = true, true
+	s.readFirst = newPress(w, w.speaker.Say(words.LookReadFirst, nil), func() { w.enter(stageBegin) })
+	for i, b := range []struct {
+		id    words.ID
+		found string
+	}{{words.LookGood, "good"}, {words.LookFailed, "failed"}, {words.LookSkipped, "skipped"}} {
+		s.found[i] = widget.NewButton(w.speaker.Say(b.id, nil), func() { s.find(b.found) })
 	}
-	s.cautions, s.title, s.how, s.list, s.bring = label(), label(), label(), label(), label()
-	s.title.TextStyle.Bold = true
-	button := func(id words.ID, found string) *widget.Button {
-		return widget.NewButton(w.speaker.Say(id, nil), func() { s.find(found) })
-	}
-	buttons := container.NewGridWithColumns(3, button(words.LookGood, "good"), button(words.LookFailed, "failed"), button(words.LookSkipped, "skipped"))
-	s.box = container.NewVBox(s.title, buttons, s.how, s.list, s.cautions, s.bring)
+	s.before = widget.NewButton("\u2039", func() { s.step(-1) })
+	s.beyond = widget.NewButton("\u203a", func() { s.step(1) })
+	s.note = newField(w, s.noted)
+	s.note.SetPlaceHolder(w.speaker.Say(words.LookNoteHint, nil))
+	s.strips = newStripForm(w)
+	bring := newPress(w, w.speaker.Say(words.LookBringPage, nil), w.showBring)
+	s.box = container.NewVBox(s.unread, s.readFirst, s.title,
+		container.New(shares{0.09, 0.22, 0.27, 0.33, 0.09}, s.before, s.found[0], s.found[1], s.found[2], s.beyond),
+		s.note, s.bites, s.strips.box, s.how, w.heading(words.LookAll), s.list, bring)
 	return s
 }
 
@@ -55,16 +70,79 @@ func (s *lookSheet) key(r rune) bool {
 	return ok
 }
 
+// arrow takes a key that steps through the list.
+func (s *lookSheet) arrow(k fyne.KeyName) bool {
+	switch k {
+	case fyne.KeyUp, fyne.KeyLeft:
+		s.step(-1)
+	case fyne.KeyDown, fyne.KeyRight:
+		s.step(1)
+	case fyne.KeyReturn, fyne.KeyEnter:
+		s.w.win.Canvas().Focus(s.note)
+	default:
+		return false
+	}
+	return true
+}
+
+// step opens the check before or after.
+func (s *lookSheet) step(by int) {
+	n := len(s.lines)
+	if n > 0 {
+		s.open((s.at + by + n) % n)
+	}
+}
+
+// open opens a check of the list.
+func (s *lookSheet) open(i int) {
+	s.at, s.pending = i, ""
+	d := s.w.document()
+	s.show(&d)
+	if sheet, ok := s.w.sheets[stageLook].(*container.Scroll); ok {
+		sheet.ScrollToTop()
+	}
+}
+
+// checks are those of the boat, with what was found.
+func (s *lookSheet) checks() []job.Check {
+	d := s.w.history.Now()
+	return job.LookOver(&d.Hull, &d.Visit)
+}
+
 // find records the check at hand and goes on to the next one not looked at.
 func (s *lookSheet) find(found string) {
-	d := s.w.history.Now()
-	checks := job.LookOver(&d.Hull, &d.Visit)
+	checks := s.checks()
 	if s.at >= len(checks) {
 		return
 	}
-	id := checks[s.at].ID
-	s.at = next(checks, s.at+1)
-	s.w.do(&visit.LookOver{Finding: visit.Finding{Check: id, Finding: found}})
+	c := checks[s.at]
+	note := s.pending
+	if note == "" {
+		note = c.Note
+	}
+	if s.note.here { // typed, and not taken yet
+		note = s.note.Text
+	}
+	s.note.show(note)
+	s.at, s.pending = next(checks, s.at+1), ""
+	s.w.do(&visit.LookOver{Finding: visit.Finding{Check: c.ID, Finding: found, Note: strings.TrimSpace(note)}})
+	s.w.win.Canvas().Focus(s.w.picture)
+}
+
+// noted takes a note; before anything was found it waits for that.
+func (s *lookSheet) noted(text string) {
+	checks := s.checks()
+	if s.at >= len(checks) {
+		return
+	}
+	c := checks[s.at]
+	if c.State == job.Unseen || c.Told {
+		s.pending = text
+		s.note.was = text
+		s.w.sentence.SetText(s.w.speaker.Say(words.LookNoteWaits, nil))
+		return
+	}
+	s.w.do(&visit.LookOver{Finding: visit.Finding{Check: c.ID, Finding: string(c.State), Note: strings.TrimSpace(text)}})
 }
 
 // next is the first check from i on, and round again, that nobody looked at.
@@ -105,41 +183,86 @@ func (s *lookSheet) show(d *visit.Document) {
 	}
 	s.at = min(s.at, len(checks)-1)
 	c := &checks[s.at]
-	s.title.SetText(sp.Say(words.LookCheck, words.Args{"Number": s.at + 1, "All": len(checks), "Title": c.Title.Say(sp, u)}))
+	showIf(s.unread, !d.Visit.CautionsMinded)
+	showIf(s.readFirst, !d.Visit.CautionsMinded)
+	title := sp.Say(words.LookCheck, words.Args{"Number": s.at + 1, "All": len(checks), "Title": c.Title.Say(sp, u)})
+	s.title.SetText(title + ": " + c.State.Name().Say(sp, u))
+	for i, state := range []job.State{job.Good, job.Failed, job.Skipped} {
+		s.mark(s.found[i], c.State == state && !c.Told)
+	}
+	note := c.Note
+	if s.pending != "" {
+		note = s.pending
+	}
+	s.note.show(note)
+	s.how.SetText(strings.Join(s.told(c), "\n"))
+	var bites []string
+	for _, b := range job.CautionsAt(c.ID, d.Visit.State.Afloat()) {
+		bites = append(bites, b.Text.Say(sp, u))
+	}
+	s.bites.SetText(strings.Join(bites, " "))
+	showIf(s.bites, len(bites) > 0)
+	showIf(s.strips.box, c.ID == job.BearingEven)
+	if c.ID == job.BearingEven {
+		s.strips.show(d)
+	}
+	s.fillList(checks)
+}
+
+// mark shows which finding it is.
+func (s *lookSheet) mark(b *widget.Button, on bool) {
+	want := widget.MediumImportance
+	if on {
+		want = widget.HighImportance
+	}
+	if b.Importance != want {
+		b.Importance = want
+		b.Refresh()
+	}
+}
+
+// told is how a check is done, what good looks like, what a failure means and
+// stops, and where that is from.
+func (s *lookSheet) told(c *job.Check) []string {
+	sp, u := s.w.speaker, s.w.units()
 	lines := []string{
 		sp.Say(words.LookHow, words.Args{"Text": c.How.Say(sp, u)}),
 		sp.Say(words.LookLooks, words.Args{"Text": c.Looks.Say(sp, u)}),
 		sp.Say(words.LookMeans, words.Args{"Text": c.Means.Say(sp, u)}),
 	}
+	if c.Stops != "" {
+		lines = append(lines, sp.Say(words.LookStops, words.Args{"Stage": c.Stops.Name().Say(sp, u)}))
+	} else {
+		lines = append(lines, sp.Say(words.LookProvisional, nil))
+	}
 	if len(c.Sources) > 0 {
-		var from []string
-		for _, source := range c.Sources {
-			from = append(from, source.Name().Say(sp, u))
-		}
-		lines = append(lines, sp.Say(words.LookSource, words.Args{"Sources": strings.Join(from, "; ")}))
+		lines = append(lines, s.w.from(c.Sources))
 	}
-	s.how.SetText(strings.Join(lines, "\n"))
-	var list []string
+	return lines
+}
+
+// fillList writes a line a check, which opens it.
+func (s *lookSheet) fillList(checks []job.Check) {
+	for i := len(s.lines); i < len(checks); i++ {
+		b := newPress(s.w, "", func() { s.open(i) })
+		b.Alignment = widget.ButtonAlignLeading
+		s.lines = append(s.lines, b)
+		s.list.Add(container.New(shares{1}, b))
+	}
+	for i := len(checks); i < len(s.lines); i++ {
+		s.list.Remove(s.list.Objects[len(checks)])
+	}
+	s.lines = s.lines[:len(checks)]
+	sp, u := s.w.speaker, s.w.units()
 	for i := range checks {
-		mark := "   "
+		text := sp.Say(words.LookLine, words.Args{"Title": checks[i].Title.Say(sp, u), "State": checks[i].State.Name().Say(sp, u)})
+		importance := widget.LowImportance
 		if i == s.at {
-			mark = "> "
+			importance = widget.MediumImportance
 		}
-		line := mark + checks[i].Title.Say(sp, u)
-		if state := checks[i].State.Name().Say(sp, u); state != "" {
-			line += ": " + state
+		if b := s.lines[i]; b.Text != text || b.Importance != importance {
+			b.Importance = importance
+			b.SetText(text)
 		}
-		list = append(list, line)
 	}
-	s.list.SetText(strings.Join(list, "\n"))
-	var cautions []string
-	for _, c := range job.Cautions(job.LookingOver, d.Visit.State.Afloat()) {
-		cautions = append(cautions, c.Text.Say(sp, u))
-	}
-	s.cautions.SetText(strings.Join(cautions, "\n"))
-	bring := []string{sp.Say(words.LookBring, nil) + ":"}
-	for _, item := range job.Bring(&d.Hull, &d.Visit, d.Visit.Bolts.Maker.NM()) {
-		bring = append(bring, "   "+item.Text.Say(sp, u))
-	}
-	s.bring.SetText(strings.Join(bring, "\n"))
 }

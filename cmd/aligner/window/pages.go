@@ -62,6 +62,10 @@ func (w *Window) keyEverywhere(k *fyne.KeyEvent) bool {
 		w.allBoats()
 		return true
 	}
+	if k.Name == fyne.KeyF1 {
+		w.showHelp()
+		return true
+	}
 	if to, ok := stageFunctionKeys[k.Name]; ok {
 		w.enter(to)
 		return true

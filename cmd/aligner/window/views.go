@@ -128,6 +128,11 @@ func (w *Window) showMore(from fyne.CanvasObject) {
 	item := func(id words.ID, do func()) *fyne.MenuItem { return fyne.NewMenuItem(w.speaker.Say(id, nil), do) }
 	menu := fyne.NewMenu("",
 		fyne.NewMenuItem(w.speaker.Say(words.WithKey, words.Args{"What": w.speaker.Say(words.BoatsTitle, nil), "Key": string(boatsFunctionKey)}), w.allBoats),
+		item(words.HelpButton, w.showHelp),
+		item(words.LookBringPage, w.showBring),
+		item(words.CopyText, func() { w.copyResults(false) }),
+		item(words.CopyRows, func() { w.copyResults(true) }),
+		fyne.NewMenuItemSeparator(),
 		item(words.BackToDrawn, func() { w.do(&visit.BackToDrawn{}) }),
 		fyne.NewMenuItemSeparator(),
 		item(words.LightDark, func() { w.change(func(s *Settings) { s.Dark = !s.Dark }) }),

@@ -40,7 +40,7 @@ type Window struct {
 
 	picture    *drawn.Picture
 	faces      *drawn.Faces
-	sentence   *widget.Label
+	sentence   *toldLine
 	standing   *widget.Label // what the look-over found wrong
 	top        *topStrip
 	sheet      *sheet
@@ -83,14 +83,15 @@ func New(win fyne.Window, prefs fyne.Preferences, name string, h hulls.Hull,
 	w.frames.Update = w.update
 	w.mind.aside = inBackground
 	w.picture, w.faces = drawn.NewPicture(w), drawn.NewFaces()
-	w.sentence, w.standing = widget.NewLabel(""), widget.NewLabel("")
-	w.sentence.Wrapping, w.standing.Wrapping = fyne.TextWrapWord, fyne.TextWrapWord
+	w.sentence, w.standing = newToldLine(), widget.NewLabel("")
+	w.standing.Wrapping = fyne.TextWrapWord
 	w.standing.TextStyle.Bold = true
 	w.build()
 	w.useBoat()
 	win.SetCloseIntercept(w.close)
 	w.shortcuts()
 	w.keysUnfocused()
+	w.resultShortcuts()
 	win.SetOnDropped(func(_ fyne.Position, files []fyne.URI) {
 		if len(files) > 0 {
 			w.openBoat(files[0].Path())
@@ -248,6 +249,7 @@ func (w *Window) update() {
 		w.picture.State.Touches = Touches(w.speaker, w.units(), &d.Hull, &w.now.result)
 	}
 	w.layOver(&d)
+	w.markReadings(&d)
 	w.exaggerate(&d)
 	w.picture.Refresh()
 	w.faces.SetResult(&w.now.result, d.Hull.Coupling.OuterDiameterMM, w.looks())

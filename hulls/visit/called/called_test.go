@@ -140,6 +140,21 @@ func TestTables(t *testing.T) {
 	}
 }
 
+// TestLinesWithoutPlacesGoRound: each takes the next place asked for.
+func TestLinesWithoutPlacesGoRound(t *testing.T) {
+	s := inchSet
+	s.AskedDeg, s.Then = 0, []float64{90, 180}
+	got, faults := Table("3/4\n5/6\n9 1/2\n8/10", s)
+	if faults != nil || len(got) != 4 {
+		t.Fatal(got, faults)
+	}
+	for i, want := range []float64{0, 90, 270, 180} {
+		if deg, _ := visit.ClockOf(got[i]); deg != want {
+			t.Errorf("line %d: at %v, want %v", i+1, deg, want)
+		}
+	}
+}
+
 func TestNoTableIsTakenByHalves(t *testing.T) {
 	got, faults := Table("Clock\tgoes\tstops\n12\t8\t10\n25\t4\t5\n3\t4\tx\n6\t5\t4\n9\t1\t2\t\tmore", inchSet)
 	if got != nil || len(faults) != 4 {

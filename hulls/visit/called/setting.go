@@ -14,6 +14,7 @@ type Setting struct {
 	Kind     string          // one of visit.ReadingKinds; "" (default): "leaf"
 	Seen     visit.Direction // which way one looks; default forward
 	AskedDeg float64         // the place of a line that names none
+	Then     []float64       // of a table: those asked for after it, in turn
 	Unit     visit.Unit      // of a length that names none; "" (default): thou
 	// Leaves of the set in Unit, thinnest first: what stops where a line names
 	// the one that goes alone. None: a line has to name both.

@@ -106,6 +106,9 @@ func (t *table) row(number int, text string, first bool) {
 			return
 		}
 		t.readings = append(t.readings, r)
+		if deg, ok := visit.ClockOf(r); ok && deg == t.AskedDeg && len(t.Then) > 0 {
+			t.AskedDeg, t.Then = t.Then[0], t.Then[1:]
+		}
 		return
 	}
 	c := csv.NewReader(strings.NewReader(text))

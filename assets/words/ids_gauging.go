@@ -1,0 +1,74 @@
+package words
+
+// This file lists the sentences of looking over and gauging in the window.
+
+const (
+	LookUnread         ID = "look_unread"
+	LookReadFirst      ID = "look_read_first"
+	LookNoteHint       ID = "look_note_hint"
+	LookNoteWaits      ID = "look_note_waits"
+	LookAll            ID = "look_all"
+	LookLine           ID = "look_line"  // Title, State
+	LookStops          ID = "look_stops" // Stage
+	LookProvisional    ID = "look_provisional"
+	LookBringPage      ID = "look_bring_page"
+	BringTitle         ID = "bring_title" // Hull
+	StripTitle         ID = "strip_title"
+	StripHint          ID = "strip_hint"
+	StripAsked         ID = "strip_asked" // End, Clock
+	StripAll           ID = "strip_all"
+	StripNote          ID = "strip_note"
+	GaugeTitle         ID = "gauge_title"     // Number, Held, By, Turn, Apart, Flange, Unit
+	GaugeTitleNew      ID = "gauge_title_new" // Held, By, Unit
+	GaugeCorrect       ID = "gauge_correct"   // Number
+	GaugeNextOne       ID = "gauge_next_one"
+	GaugeTakeOut       ID = "gauge_take_out"
+	GaugeEnoughWithin  ID = "gauge_enough_within"
+	GaugeEnoughOutside ID = "gauge_enough_outside"
+	KindCaption        ID = "kind_caption"
+	KindOn             ID = "kind_on"
+	KindHalf           ID = "kind_half"
+	KindShaftSide      ID = "kind_shaft_side"
+	KindEngineSide     ID = "kind_engine_side"
+	KindZero           ID = "kind_zero"
+	KindSag            ID = "kind_sag"
+	KindWhere          ID = "kind_where"
+	KindEnd            ID = "kind_end"
+	HintLeaf           ID = "hint_leaf"
+	HintRound          ID = "hint_leaf_round"
+	HintStep           ID = "hint_rim_step"
+	HintDial           ID = "hint_dial"
+	HintRunOut         ID = "hint_run_out"
+	HintClearance      ID = "hint_clearance"
+	HintPilot          ID = "hint_pilot"
+	HoldTitle          ID = "hold_title"
+	HoldHow            ID = "hold_how"
+	HoldBy             ID = "hold_by"
+	HoldBolts          ID = "hold_bolts"
+	HoldBoltsOut       ID = "hold_bolts_out"
+	HoldBoltsIn        ID = "hold_bolts_in"
+	HoldLever          ID = "hold_lever"
+	HoldLeverOff       ID = "hold_lever_off"
+	HoldLeverOn        ID = "hold_lever_on"
+	HoldLeverNot       ID = "hold_lever_not"
+	HoldApart          ID = "hold_apart"
+	HoldPush           ID = "hold_push"
+	HoldHook           ID = "hold_hook"
+	TurnSame           ID = "turn_same"
+	TurnBoth           ID = "turn_both"
+	TurnShaft          ID = "turn_shaft"
+	TurnFlange         ID = "turn_flange"
+	TurnProposed       ID = "turn_proposed" // Shaft, Flange
+	ReaderBack         ID = "reader_back"
+	CopiedTitle        ID = "copied_title" // Hull, Date
+	CopiedEstimate     ID = "copied_estimate"
+	CopiedPlan         ID = "copied_plan"
+	CopiedReadings     ID = "copied_readings"
+	CopiedClock        ID = "copied_clock"   // Seen, Unit
+	CopiedGauging      ID = "copied_gauging" // Held, Shaft, Flange, Readings
+	CopiedEvent        ID = "copied_event"   // Number, What
+	CopiedDone         ID = "copied_done"
+	CopiedRowsDone     ID = "copied_rows_done"
+	CopyText           ID = "copy_text"
+	CopyRows           ID = "copy_rows"
+)
