@@ -44,6 +44,7 @@ func (e *env) exit(err error) int {
 		e.warn(oneLine(words.Say(words.BadUsage, words.Args{"What": err.Error()})))
 		return exitBadInput
 	}
+	faultLog().Note("command", err)
 	e.warn(oneLine(words.Say(words.Internal, words.Args{"What": err.Error()})))
 	return exitFailed
 }

@@ -12,6 +12,7 @@ import (
 	"os"
 
 	"aligner/assets/words"
+	"aligner/cmd/aligner/outfile"
 	"aligner/hulls"
 	"aligner/hulls/logbook"
 )
@@ -89,7 +90,7 @@ func writeNew(path string, write func(io.Writer) error) error {
 		return &hulls.Fault{File: path, Value: words.Say(words.OutThere, nil), Limit: words.Say(words.OutThereLimit, nil), Mend: words.Say(words.OutThereMend, nil)}
 	}
 	var inner error
-	err := writeBeside(path, func(w io.Writer) error {
+	err := outfile.Write(path, func(w io.Writer) error {
 		inner = write(w)
 		return inner
 	})

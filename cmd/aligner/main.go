@@ -11,4 +11,15 @@ import (
 	_ "aligner/cmd/aligner/locale"
 )
 
-func main() { os.Exit(run(os.Args[1:], os.Stdout, os.Stderr)) }
+func main() {
+	code := func() int {
+		defer func() {
+			if r := recover(); r != nil {
+				faultLog().Panicked(r)
+				panic(r)
+			}
+		}()
+		return run(os.Args[1:], os.Stdout, os.Stderr)
+	}()
+	os.Exit(code)
+}

@@ -11,15 +11,14 @@ import (
 	"image/png"
 	"io"
 	"math"
-	"os"
 	"strings"
 
 	"github.com/go-gl/mathgl/mgl64"
 
 	"aligner/assets"
 	"aligner/assets/words"
+	"aligner/cmd/aligner/outfile"
 	"aligner/cmd/aligner/window"
-	"aligner/hulls"
 	"aligner/scene"
 	"aligner/scene/render"
 )
@@ -116,30 +115,5 @@ func markFont(px float64) *render.Font {
 
 // writePNG keeps a picture.
 func writePNG(path string, picture image.Image) error {
-	return writeBeside(path, func(w io.Writer) error { return png.Encode(w, picture) })
-}
-
-// writeBeside writes beside the file first, so that a failure leaves what was
-// there.
-func writeBeside(path string, write func(io.Writer) error) error {
-	fault := func(err error) error {
-		return &hulls.Fault{File: path, Value: fmt.Sprint("a file that cannot be written (", err, ")"),
-			Limit: "a place to write to", Mend: "check the folder and its permissions"}
-	}
-	f, err := os.Create(path + ".part")
-	if err != nil {
-		return fault(err)
-	}
-	if err := write(f); err != nil {
-		f.Close()
-		os.Remove(f.Name())
-		return fault(err)
-	}
-	if err := f.Close(); err != nil {
-		return fault(err)
-	}
-	if err := os.Rename(f.Name(), path); err != nil {
-		return fault(err)
-	}
-	return nil
+	return outfile.Write(path, func(w io.Writer) error { return png.Encode(w, picture) })
 }

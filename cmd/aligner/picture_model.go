@@ -7,6 +7,7 @@ import (
 	"io"
 
 	"aligner/assets/words"
+	"aligner/cmd/aligner/outfile"
 	"aligner/hulls"
 	"aligner/scene"
 	"aligner/scene/gltf"
@@ -41,7 +42,7 @@ func (c *pictureCmd) writeModel(d *drawing) error {
 		"exaggeration": d.times, "hull": d.hull.Name, "shaft_held": string(d.now.state.Held), "afloat": c.Afloat,
 		"shaft_angle_deg": d.hull.ShaftAngleDeg, "caption": c.captionText(d),
 	}
-	return writeBeside(c.Out, func(w io.Writer) error { return m.Write(w) })
+	return outfile.Write(c.Out, func(w io.Writer) error { return m.Write(w) })
 }
 
 // partNames are the names of what there is once.

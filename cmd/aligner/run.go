@@ -23,6 +23,7 @@ type commands struct {
 	Estimate estimateCmd `cmd:"" help:"${help_estimate}"`
 	Plan     planCmd     `cmd:"" help:"${help_plan}"`
 	Sheet    sheetCmd    `cmd:"" help:"${help_sheet}"`
+	Problem  problemCmd  `cmd:"" name:"report-problem" help:"${help_problem}"`
 	Check    checkCmd    `cmd:"" help:"${help_check}"`
 	Hulls    hullsCmd    `cmd:"" help:"${help_hulls}"`
 	Visits   visitsCmd   `cmd:"" help:"${help_visits}"`
@@ -87,6 +88,7 @@ func helpWords() kong.Vars {
 		words.HelpPredictAfloat, words.HelpPredictThrust, words.HelpPredictTorque, words.HelpPredictApart,
 		words.HelpPredictPull, words.HelpMetric,
 		words.HelpEstimate, words.HelpVisit, words.HelpPlan, words.HelpPlanWanted,
+		words.HelpProblem, words.HelpProblemVisit, words.HelpProblemOut,
 		words.HelpSheet, words.HelpSheetKind, words.HelpSheetOut, words.HelpSheetPaper, words.HelpSheetLooking, words.HelpSheetUntil,
 		words.HelpHulls, words.HelpHullsList, words.HelpHullsShow, words.HelpHull,
 	}...) {

@@ -7,6 +7,7 @@ package main
 //	exits CODE PROGRAM ARGS...   run it; it must end with that code
 //	edit FROM TO OLD NEW         copy a file with its first OLD replaced by NEW
 //	repeat FILE HEAD TEXT N      write HEAD and N times TEXT
+//	unpack FILE FOLDER           take a zip file apart
 //	refused WHAT OLD NEW WANT    edit kittiwake.hull.json; check must refuse it
 //	                             in one line that holds WANT, with exit code 2
 //
@@ -14,6 +15,7 @@ package main
 // stands for the whole file.
 
 import (
+	"archive/zip"
 	"errors"
 	"os"
 	"os/exec"
@@ -31,7 +33,7 @@ func TestScripts(t *testing.T) {
 	testscript.Run(t, testscript.Params{
 		Dir: "testdata",
 		Cmds: map[string]func(*testscript.TestScript, bool, []string){
-			"exits": exits, "edit": edit, "repeat": repeat, "refused": refused,
+			"unpack": unpack, "exits": exits, "edit": edit, "repeat": repeat, "refused": refused,
 		},
 	})
 }
@@ -45,6 +47,16 @@ func exits(ts *testscript.TestScript, neg bool, args []string) {
 	if got := exitCode(ts, args[1], args[2:]...); got != want {
 		ts.Fatalf("exit code %d, want %d", got, want)
 	}
+}
+
+func unpack(ts *testscript.TestScript, neg bool, args []string) {
+	if neg || len(args) != 2 {
+		ts.Fatalf("usage: unpack FILE FOLDER")
+	}
+	z, err := zip.OpenReader(ts.MkAbs(args[0]))
+	ts.Check(err)
+	defer z.Close()
+	ts.Check(os.CopyFS(ts.MkAbs(args[1]), z))
 }
 
 // exitCode runs a program and returns its exit code.

@@ -11,6 +11,7 @@ import (
 	"time"
 
 	"aligner/assets/words"
+	"aligner/cmd/aligner/outfile"
 	"aligner/hulls"
 	"aligner/hulls/visit"
 	"aligner/report"
@@ -50,7 +51,7 @@ func (c *sheetCmd) Run(e *env) error {
 	if err != nil {
 		return err
 	}
-	if err := writeBeside(c.Out, func(w io.Writer) error { _, err := w.Write(pdf); return err }); err != nil {
+	if err := outfile.Write(c.Out, func(w io.Writer) error { _, err := w.Write(pdf); return err }); err != nil {
 		return err
 	}
 	e.say(words.SheetDone, words.Args{"File": c.Out, "Kind": words.Say(words.Of("paper_kind", c.Kind), nil), "Count": report.Pages(pdf)})

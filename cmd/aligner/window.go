@@ -77,6 +77,9 @@ func openWindow(name string) error {
 	if !asked { // go on where one was
 		going = keeper.latest()
 	}
+	log := faultLog()
+	w.Program, w.Faults = programName(), log
+	defer log.Panic()
 	w.Keep(keeper, going)
 	win.SetMaster()
 	a.Lifecycle().SetOnStarted(func() { fyne.Do(func() { fitOnScreen(win) }) })

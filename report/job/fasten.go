@@ -90,6 +90,13 @@ func FastenOrder(h *hulls.Hull, lubricated bool, makerNM float64) ([]FastenStep,
 	return steps, t
 }
 
+// Torque says what the coupling's bolts are tightened to, where that comes from
+// and what it is worth.
+func Torque(h *hulls.Hull, oiled bool, makerNM float64) []Text {
+	t, err := hulls.Tighten(h.Coupling.Bolts, oiled, makerNM)
+	return TorqueText(h.Coupling.Bolts, oiled, t, err)
+}
+
 // TorqueText says where the bolts' figure comes from and what it is worth.
 // t is what Tighten gave with err.
 func TorqueText(b hulls.Bolts, lubricated bool, t hulls.Tightening, err error) []Text {

@@ -79,6 +79,9 @@ func written(s words.Speaker, u say.Units, v any) any {
 	return v
 }
 
+// TorqueOf writes a torque as a torque wrench is set.
+func TorqueOf(u say.Units, nm float64) string { return torque(u, nm) }
+
 // torque is written as a torque wrench is set: in whole pounds-feet or newton
 // metres, in tenths below ten.
 func torque(u say.Units, nm float64) string {

@@ -184,7 +184,7 @@ func Learnt(s words.Speaker, u Units, h *hulls.Hull, l *response.Learnt) []strin
 		diff := [2]float64{x.FoundMM[0] - x.ExpectedMM[0], x.FoundMM[1] - x.ExpectedMM[1]}
 		hour := math.Round(degrees(diff)/30) * 30
 		sin, cos := math.Sincos(hour * math.Pi / 180)
-		across := func(v [2]float64) string { return signed(u, 2*(v[0]*cos+v[1]*sin)) }
+		across := func(v [2]float64) string { return u.Signed(2*(v[0]*cos+v[1]*sin)) }
 		var causes []string
 		for _, c := range x.Causes {
 			causes = append(causes, s.Say(words.Of("learn", string(c)), nil))
@@ -222,8 +222,8 @@ func Told(s words.Speaker, h *hulls.Hull, l *response.Learnt) []string {
 	return lines
 }
 
-// signed writes a change with its sign.
-func signed(u Units, mm float64) string {
+// Signed writes a change of a gap with its sign.
+func (u Units) Signed(mm float64) string {
 	if u.Leaf(mm) > 0 {
 		return "+" + u.LeafWithUnit(mm)
 	}

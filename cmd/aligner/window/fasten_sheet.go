@@ -1,8 +1,8 @@
 package window
 
-// This file is the sheets for fastening and for handing over: the order, what
-// tightening did and which mount pulled; what keeps the result provisional and
-// when to look again.
+// This file is the sheet for fastening: the step that is next and how it is
+// ticked, the order for this boat or three mounts and then the fourth, the
+// bolts' torque, and what tightening moved.
 
 import (
 	"strconv"
@@ -14,133 +14,191 @@ import (
 
 	"aligner/assets/words"
 	"aligner/hulls/visit"
-	"aligner/kinematics/gauge"
 	"aligner/report/job"
-	"aligner/report/say"
 )
 
 // fastenSheet is the order of fastening.
 type fastenSheet struct {
-	w            *Window
-	box          *fyne.Container
-	pulled, text *widget.Label
-	what         *widget.Select
+	w   *Window
+	box *fyne.Container
+
+	pulled             *pulledSheet
+	title, next, from  *widget.Label
+	done, heavy, gauge *press
+	method             *press
+	order              *rows
+	afterAll           *widget.Label
+	torque             *torqueSheet
+	safety             *widget.Label
+	fourth             bool         // the other method is shown
+	passed             map[int]bool // steps of it that leave nothing in the visit, ticked
+	steps              []job.FastenStep
+	progress           []job.Progress
+	methods            [2]string // what the button offers
 }
 
 func newFastenSheet(w *Window) *fastenSheet {
-	s := &fastenSheet{w: w, pulled: widget.NewLabel(""), text: widget.NewLabel("")}
-	s.pulled.Wrapping, s.text.Wrapping = fyne.TextWrapWord, fyne.TextWrapWord
-	s.what = widget.NewSelect(nil, nil)
-	s.what.PlaceHolder = w.speaker.Say(words.FastenWhat, nil)
-	record := widget.NewButton(w.speaker.Say(words.FastenTightened, nil), func() {
-		if s.what.Selected != "" {
-			what := s.what.Selected
-			if i := s.what.SelectedIndex(); i == len(s.what.Options)-1 {
-				what = couplingBolts // files speak one language
-			}
-			w.do(&visit.RecordFastening{Fasten: visit.Fasten{What: what}})
-		}
-	})
-	s.box = container.NewVBox(s.pulled, container.NewBorder(nil, nil, nil, record, s.what), s.text)
+	s := &fastenSheet{w: w, title: heading(""), next: heading(""), from: small(""), order: newRows(), afterAll: running(), safety: running(),
+		pulled: newPulledSheet(w), torque: newTorqueSheet(w), passed: map[int]bool{}}
+	say := func(id words.ID) string { return w.speaker.Say(id, nil) }
+	s.done = newPress(w, say(words.FastenStepDone), s.tick)
+	s.done.Importance = widget.HighImportance
+	s.heavy = newPress(w, say(words.FastenHeavy), func() { s.turned("heavy") })
+	s.gauge = newPress(w, say(words.FastenGaugeHere), s.gaugeAgain)
+	s.methods = [2]string{say(words.FastenFourth), say(words.FastenUsual)}
+	s.method = newPress(w, s.methods[0], s.otherMethod)
+	s.box = container.NewVBox(s.title, s.next, container.NewGridWithColumns(2, s.done, s.gauge), s.heavy, s.from,
+		s.pulled.box, s.order.box, s.afterAll, s.method, s.torque.box, s.safety)
 	return s
 }
 
-// couplingBolts is what a visit file calls them.
-const couplingBolts = "coupling bolts"
+// at is the step that is next, or -1.
+func (s *fastenSheet) at() int {
+	for i, p := range s.progress {
+		if p == job.Next {
+			return i
+		}
+	}
+	return -1
+}
+
+// tick takes the next step as done.
+func (s *fastenSheet) tick() {
+	i := s.at()
+	if i < 0 {
+		return
+	}
+	d := s.w.history.Now()
+	step := &s.steps[i]
+	if f, ok := step.Record(&d.Hull); ok {
+		s.w.do(&visit.RecordFastening{Fasten: f})
+		return
+	}
+	switch step.Kind {
+	case job.Regauge, job.Slacken:
+		s.gaugeAgain()
+	case job.TurnHand:
+		s.turned("smooth")
+	case job.MarkNuts:
+		h := d.Visit.HandedOver
+		h.NutsMarked = true
+		s.w.do(&visit.HandOver{HandedOver: h})
+	default:
+		s.passed[i] = true
+		s.w.update()
+	}
+}
+
+// turned records how the shaft turned by hand, bolted up.
+func (s *fastenSheet) turned(how string) {
+	h := s.w.history.Now().Visit.HandedOver
+	h.TurnedByHand = how
+	s.w.do(&visit.HandOver{HandedOver: h})
+}
+
+// gaugeAgain begins a gauging here and goes to it.
+func (s *fastenSheet) gaugeAgain() {
+	d := s.w.history.Now()
+	s.w.do(&visit.BeginGauging{Gauging: visit.Gauging{Held: heldToGauge(&d)}})
+	s.w.enter(stageGauge)
+}
+
+// otherMethod turns from the usual order to three mounts and the fourth, and
+// back.
+func (s *fastenSheet) otherMethod() {
+	s.fourth = !s.fourth
+	s.passed = map[int]bool{}
+	s.w.update()
+}
+
+// key takes a letter that means something at this stage.
+func (s *fastenSheet) key(r rune) bool {
+	switch r {
+	case 'y':
+		s.tick()
+	case 'd':
+		s.gaugeAgain()
+	case 'k':
+		s.otherMethod()
+	case 'z':
+		s.w.win.Canvas().Focus(s.torque.maker)
+	default:
+		return false
+	}
+	return true
+}
+
+// lay works out the steps of the method chosen and how far they have come.
+func (s *fastenSheet) lay(d *visit.Document) {
+	oiled, makerNM := job.CouplingBolts(&d.Visit)
+	s.steps, _ = job.FastenOrder(&d.Hull, oiled, makerNM)
+	f, can := job.ThreeThenFourth(&d.Hull)
+	seen(s.method, can)
+	write(s.afterAll)
+	s.method.SetText(s.methods[0])
+	if s.fourth && can {
+		s.method.SetText(s.methods[1])
+		write(s.afterAll, f.Steps[len(f.Steps)-1].Say(s.w.speaker, s.w.units()))
+		s.steps = f.Order
+	}
+	s.progress = job.FastenProgress(&d.Hull, &d.Visit, s.steps)
+	for i := range s.steps {
+		if !s.passed[i] || s.progress[i] != job.Next {
+			continue
+		}
+		s.progress[i] = job.Done
+		for k := i + 1; k < len(s.steps); k++ {
+			if s.progress[k] == job.ToCome {
+				s.progress[k] = job.Next
+				break
+			}
+		}
+	}
+}
 
 // show fills the sheet.
 func (s *fastenSheet) show(d *visit.Document) {
 	sp, u := s.w.speaker, s.w.units()
-	names := []string{}
-	for _, m := range d.Hull.Mounts {
-		names = append(names, m.Name)
+	s.lay(d)
+	i := s.at()
+	seen(s.done, i >= 0)
+	seen(s.heavy, i >= 0 && s.steps[i].Kind == job.TurnHand)
+	write(s.from)
+	if i < 0 {
+		write(s.title)
+		write(s.next, sp.Say(words.FastenAllDone, nil))
+	} else {
+		write(s.title, sp.Say(words.MoveStepHead, words.Args{"Number": i + 1, "All": len(s.steps)}))
+		write(s.next, s.steps[i].Text.Say(sp, u))
+		write(s.from, s.w.sources(s.steps[i].Sources))
 	}
-	s.what.Options = append(names, sp.Say(words.FastenCoupling, nil))
-	steps, _ := job.FastenOrder(&d.Hull, false, 0)
+	var list []row
+	for k := range s.steps {
+		if k == i {
+			continue
+		}
+		args := words.Args{"Number": strconv.Itoa(k + 1), "What": s.steps[k].Text.Say(sp, u)}
+		id := map[job.Progress]words.ID{job.Done: words.FastenRowDone, job.LeftOut: words.FastenRowLeft, job.ToCome: words.FastenRowToCome}[s.progress[k]]
+		list = append(list, row{sp.Say(id, args), s.progress[k]})
+	}
+	s.order.show(list)
+	s.pulled.show(d)
+	s.torque.show(d)
 	var lines []string
 	for _, c := range job.Cautions(job.Fastening, d.Visit.State.Afloat()) {
 		lines = append(lines, c.Text.Say(sp, u))
 	}
-	for i, step := range steps {
-		lines = append(lines, strconv.Itoa(i+1)+". "+step.Text.Say(sp, u))
-	}
-	if f, ok := job.ThreeThenFourth(&d.Hull); ok {
-		for _, t := range f.Steps {
-			lines = append(lines, t.Say(sp, u))
-		}
-	}
-	s.text.SetText(strings.Join(lines, "\n"))
-	s.pulled.SetText(strings.Join(s.w.pulledBy(d), "\n"))
+	write(s.safety, lines...)
 }
 
-// pulledBy says what the last tightening did, where it was gauged before and
-// after.
-func (w *Window) pulledBy(d *visit.Document) []string {
-	e := w.mind.estimate
-	if e == nil || e.Status != gauge.Ready || len(e.States) < 2 || !e.States[len(e.States)-1].Fastened {
-		return nil
+// sources says where something comes from.
+func (w *Window) sources(all []job.Source) string {
+	var names []string
+	for _, source := range all {
+		names = append(names, source.Name().Say(w.speaker, w.units()))
 	}
-	r, err := w.mind.planner.Response()
-	if err != nil {
-		return nil
+	if len(names) == 0 {
+		return ""
 	}
-	k := len(e.States) - 2
-	was := gauge.Gaussian{MeanMM: [2]float64{e.States[k].CosMM, e.States[k].SinMM}}
-	for a := range 2 {
-		for b := range 2 {
-			was.CovMM2[a][b] = e.StateCovMM2.At(2*k+a, 2*k+b)
-		}
-	}
-	p := job.PulledBy(&d.Hull, r, was, e.Gap, nil)
-	var lines []string
-	for _, t := range p.Text(&d.Hull) {
-		lines = append(lines, t.Say(w.speaker, w.units()))
-	}
-	return lines
-}
-
-// handOverSheet is the end of the job.
-type handOverSheet struct {
-	w    *Window
-	box  *fyne.Container
-	text *widget.Label
-}
-
-func newHandOverSheet(w *Window) *handOverSheet {
-	s := &handOverSheet{w: w, text: widget.NewLabel("")}
-	s.text.Wrapping = fyne.TextWrapWord
-	s.box = container.NewVBox(s.text)
-	return s
-}
-
-// show fills the sheet.
-func (s *handOverSheet) show(d *visit.Document) {
-	sp, u := s.w.speaker, s.w.units()
-	var lines []string
-	if e := s.w.mind.estimate; e != nil {
-		lines = append(lines, say.Estimate(sp, u, &d.Visit, e)...)
-	}
-	lines = append(lines, "", sp.Say(words.HandOverDone, nil))
-	for _, event := range d.Visit.Events {
-		if event.Move != nil {
-			steps, slides := make([]float64, len(d.Hull.Mounts)), make([]float64, len(d.Hull.Mounts))
-			for i, m := range d.Hull.Mounts {
-				steps[i], slides[i] = event.Move.NutFlats[m.Name], event.Move.SlideMM[m.Name]
-			}
-			lines = append(lines, "   "+say.Move(sp, u, &d.Hull, steps, slides))
-		}
-	}
-	if reasons := job.Provisional(&d.Hull, &d.Visit); len(reasons) > 0 {
-		lines = append(lines, "", sp.Say(words.HandOverProvisional, nil))
-		for _, r := range reasons {
-			lines = append(lines, "   "+r.Text.Say(sp, u))
-		}
-	} else {
-		lines = append(lines, "", sp.Say(words.HandOverFinal, nil))
-	}
-	lines = append(lines, "", sp.Say(words.HandOverDue, nil))
-	for _, c := range job.Due(&d.Hull, &d.Visit) {
-		lines = append(lines, "   "+c.Text.Say(sp, u))
-	}
-	s.text.SetText(strings.Join(lines, "\n"))
+	return w.speaker.Say(words.LookSource, words.Args{"Sources": strings.Join(names, "; ")})
 }

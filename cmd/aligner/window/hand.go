@@ -126,6 +126,8 @@ func (w *Window) PictureRune(r rune) {
 		w.allBoats()
 	case w.stage == stageLook && w.looking.key(r):
 	case w.stage == stageMove && w.moving.key(r):
+	case w.stage == stageFasten && w.fastening.key(r):
+	case w.stage == stageHandOver && w.handing.key(r):
 	case slices.Contains(stageKeys[:], r):
 		w.enter(stage(slices.Index(stageKeys[:], r)))
 	default:

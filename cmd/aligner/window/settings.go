@@ -19,6 +19,7 @@ type Settings struct {
 	TextSize     float64 // times the usual
 	Exaggeration float64 // 1 to 500
 	Boat         string  // last boat: a built-in name or a file
+	Folder       string  // files were saved to last; "": not yet
 	Width        float64 // of the window
 	Height       float64
 }
@@ -53,6 +54,7 @@ func Load(p fyne.Preferences) Settings {
 		TextSize:     within("text_size", LeastTextSize, MostTextSize, d.TextSize),
 		Exaggeration: within("exaggeration", LeastExaggeration, MostExaggeration, d.Exaggeration),
 		Boat:         p.StringWithFallback("boat", d.Boat),
+		Folder:       p.StringWithFallback("folder", d.Folder),
 		Width:        within("width", 400, 10000, d.Width),
 		Height:       within("height", 300, 10000, d.Height),
 	}
@@ -68,6 +70,7 @@ func (s Settings) Save(p fyne.Preferences) {
 	p.SetFloat("text_size", s.TextSize)
 	p.SetFloat("exaggeration", s.Exaggeration)
 	p.SetString("boat", s.Boat)
+	p.SetString("folder", s.Folder)
 	p.SetFloat("width", s.Width)
 	p.SetFloat("height", s.Height)
 }

@@ -134,8 +134,8 @@ func TestLookOverByKeys(t *testing.T) {
 		t.Errorf("%q failed, and gauging shows %q", failed, w.standing.Text)
 	}
 	w.enter(stageHandOver)
-	if !strings.Contains(w.handing.text.Text, w.speaker.Say(words.HandOverProvisional, nil)) {
-		t.Errorf("with failed checks, handed over as: %q", w.handing.text.Text)
+	if !strings.Contains(w.handing.standing.Text, w.speaker.Say(words.HandOverProvisional, nil)) {
+		t.Errorf("with failed checks, handed over as: %q", w.handing.standing.Text)
 	}
 	for range checks {
 		w.undo()
@@ -151,17 +151,16 @@ func TestFasteningNamesWhoPulled(t *testing.T) {
 	w.enter(stageGauge)
 	call(w, "12 -/1", "-/1", "-/1", "-/1", "-/1", "-/1", "-/1", "-/1")
 	w.enter(stageFasten)
-	w.fastening.what.SetSelected("fore port")
 	w.do(&visit.RecordFastening{Fasten: visit.Fasten{What: "fore port"}})
 	w.enter(stageGauge)
 	call(w, "12 5/6", "4/5", "3/4", "1/2", "-/1", "1/2", "3/4", "5/6")
 	w.enter(stageFasten)
 	named := false
 	for _, m := range w.history.Now().Hull.Mounts {
-		named = named || strings.Contains(w.fastening.pulled.Text, m.Name)
+		named = named || strings.Contains(w.fastening.pulled.text.Text, m.Name)
 	}
 	if !named {
-		t.Errorf("a gap 5 thou wide after tightening, and no mount named: %q", w.fastening.pulled.Text)
+		t.Errorf("a gap 5 thou wide after tightening, and no mount named: %q", w.fastening.pulled.text.Text)
 	}
 }
 

@@ -50,8 +50,11 @@ type thinking struct {
 }
 
 // inBackground is the usual aside.
-func inBackground(work, rest func()) {
+func (w *Window) inBackground(work, rest func()) {
 	go func() {
+		if w.Faults != nil {
+			defer w.Faults.Panic()
+		}
 		work()
 		fyne.Do(rest)
 	}()

@@ -137,6 +137,8 @@ func (w *Window) showMore(from fyne.CanvasObject) {
 		fyne.NewMenuItemSeparator(),
 		item(words.LightDark, func() { w.change(func(s *Settings) { s.Dark = !s.Dark }) }),
 		item(words.LargerText, func() { w.change(larger) }),
+		fyne.NewMenuItemSeparator(),
+		item(words.ProblemMenu, w.askProblem),
 		fyne.NewMenuItemSeparator())
 	for _, tag := range words.Languages() {
 		line := fyne.NewMenuItem(words.In(tag).Say(words.LanguageName, nil), func() { w.speak(tag) })

@@ -4,6 +4,7 @@ package window
 // parts that show it.
 
 import (
+	"net/url"
 	"reflect"
 
 	"fyne.io/fyne/v2"
@@ -12,6 +13,7 @@ import (
 
 	"aligner/assets/words"
 	"aligner/cmd/aligner/drawn"
+	"aligner/cmd/aligner/faults"
 	"aligner/cmd/aligner/page"
 	"aligner/hulls"
 	"aligner/hulls/visit"
@@ -63,6 +65,13 @@ type Window struct {
 
 	title string
 
+	// Program is what made this, with its version, for paper and reports; Faults
+	// is where faults are written down, nil: nowhere. Both are set before anything
+	// is shown.
+	Program  string
+	Faults   *faults.Log
+	showLink func(*url.URL) // in place of the system's; nil: the system's
+
 	whole    fyne.CanvasObject // the window without a page
 	page     page.Page         // nil: the boat
 	openPage opener            // makes the page anew
@@ -81,7 +90,7 @@ func New(win fyne.Window, prefs fyne.Preferences, name string, h hulls.Hull,
 	// Before anything is measured: sizes in another font are remembered.
 	w.useTheme()
 	w.frames.Update = w.update
-	w.mind.aside = inBackground
+	w.mind.aside = w.inBackground
 	w.picture, w.faces = drawn.NewPicture(w), drawn.NewFaces()
 	w.sentence, w.standing = newToldLine(), widget.NewLabel("")
 	w.standing.Wrapping = fyne.TextWrapWord
