@@ -184,7 +184,7 @@ func Learnt(s words.Speaker, u Units, h *hulls.Hull, l *response.Learnt) []strin
 		diff := [2]float64{x.FoundMM[0] - x.ExpectedMM[0], x.FoundMM[1] - x.ExpectedMM[1]}
 		hour := math.Round(degrees(diff)/30) * 30
 		sin, cos := math.Sincos(hour * math.Pi / 180)
-		across := func(v [2]float64) string { return u.Signed(2*(v[0]*cos+v[1]*sin)) }
+		across := func(v [2]float64) string { return u.Signed(2 * (v[0]*cos + v[1]*sin)) }
 		var causes []string
 		for _, c := range x.Causes {
 			causes = append(causes, s.Say(words.Of("learn", string(c)), nil))
