@@ -6,7 +6,6 @@ package window
 
 import (
 	"strconv"
-	"strings"
 
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/container"
@@ -170,7 +169,7 @@ func (s *fastenSheet) show(d *visit.Document) {
 	} else {
 		write(s.title, sp.Say(words.MoveStepHead, words.Args{"Number": i + 1, "All": len(s.steps)}))
 		write(s.next, s.steps[i].Text.Say(sp, u))
-		write(s.from, s.w.sources(s.steps[i].Sources))
+		write(s.from, s.w.from(s.steps[i].Sources))
 	}
 	var list []row
 	for k := range s.steps {
@@ -189,16 +188,4 @@ func (s *fastenSheet) show(d *visit.Document) {
 		lines = append(lines, c.Text.Say(sp, u))
 	}
 	write(s.safety, lines...)
-}
-
-// sources says where something comes from.
-func (w *Window) sources(all []job.Source) string {
-	var names []string
-	for _, source := range all {
-		names = append(names, source.Name().Say(w.speaker, w.units()))
-	}
-	if len(names) == 0 {
-		return ""
-	}
-	return w.speaker.Say(words.LookSource, words.Args{"Sources": strings.Join(names, "; ")})
 }

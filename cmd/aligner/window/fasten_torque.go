@@ -36,7 +36,7 @@ func newTorqueSheet(w *Window) *torqueSheet {
 	})
 	s.box = container.NewVBox(heading(say(words.FastenTorqueTitle)),
 		pair(captioned(say(words.FastenMaker), s.maker), captioned(say(words.FastenThreads), s.threads)),
-		s.text, small(w.sources([]job.Source{job.BoltStandards, job.FromMemory})))
+		s.text, small(w.from([]job.Source{job.BoltStandards, job.FromMemory})))
 	return s
 }
 

@@ -27,7 +27,7 @@ func newStudSheet(w *Window) *studSheet {
 	s := &studSheet{w: w, grid: container.NewVBox()}
 	head := container.New(otherShares, widget.NewLabel(""), caption(w.speaker.Say(words.StudFound, nil)), caption(w.speaker.Say(words.StudLeft, nil)))
 	s.box = container.NewVBox(heading(w.speaker.Say(words.StudTitle, nil)), head, s.grid,
-		small(w.sources([]job.Source{job.CommonPractice})))
+		small(w.from([]job.Source{job.CommonPractice})))
 	return s
 }
 
