@@ -40,7 +40,7 @@ func newLeavesForm(w *Window) *leavesForm {
 			w.win.Canvas().Focus(f.list)
 		}
 	})
-	f.unit = newChoice(w, []string{string(visit.InThou), string(visit.InMM)}, func(i int) { f.takeList(f.list.Text, leafUnits[i]) })
+	f.unit = newChoice(w, []string{string(visit.InThou), string(visit.InMM)}, func(i int) { f.useUnit(leafUnits[i]) })
 	f.list = newField(w, func(text string) { f.takeList(text, leafUnits[max(0, f.unit.SelectedIndex())]) })
 	f.stacked = newField(w, func(text string) {
 		v, ok := number(text)
@@ -70,6 +70,22 @@ func (f *leavesForm) change(how func(*visit.LeafSet)) {
 	s := f.w.history.Now().Visit.Leaves
 	how(&s)
 	f.w.do(&visit.SetLeaves{Leaves: s})
+}
+
+// useUnit says the list's unit: of one's own list it is put right, in place of a
+// set as it is sold comes the usual one in that unit.
+func (f *leavesForm) useUnit(unit visit.Unit) {
+	sets := job.LeafSets()
+	if f.set.SelectedIndex() >= len(sets) {
+		f.takeList(f.list.Text, unit)
+		return
+	}
+	for _, s := range sets {
+		if s.Unit == unit {
+			f.change(func(own *visit.LeafSet) { own.Leaves, own.Unit = s.Leaves, s.Unit })
+			return
+		}
+	}
 }
 
 // takeList reads the list in a unit.

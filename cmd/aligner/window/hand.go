@@ -122,12 +122,12 @@ func (w *Window) PictureRune(r rune) {
 		w.change(func(s *Settings) { s.Exaggeration = min(s.Exaggeration*1.5, MostExaggeration) })
 	case r == '-':
 		w.change(func(s *Settings) { s.Exaggeration = max(s.Exaggeration/1.5, LeastExaggeration) })
-	case r == boatsKey:
-		w.allBoats()
-	case w.stage == stageLook && w.looking.key(r):
+	case w.stage == stageLook && w.looking.key(r): // a stage's own letters go first
 	case w.stage == stageMove && w.moving.key(r):
 	case w.stage == stageFasten && w.fastening.key(r):
 	case w.stage == stageHandOver && w.handing.key(r):
+	case r == boatsKey:
+		w.allBoats()
 	case slices.Contains(stageKeys[:], r):
 		w.enter(stage(slices.Index(stageKeys[:], r)))
 	default:

@@ -23,7 +23,7 @@ var stageHelp = [stages][]keyHelp{
 	stageBegin: {{"Tab", words.HelpKeyTab}, {"\u2190 \u2192", words.HelpKeyChoice}, {"Enter", words.HelpKeyTake}},
 	stageLook:  {{"y  z  k", words.HelpKeyFound}, {"\u2191 \u2193", words.HelpKeyCheck}, {"Enter", words.HelpKeyNote}},
 	stageGauge: {{"12 3/4", words.HelpKeyCall}, {"3/4", words.HelpKeyCallHere}, {"3   0", words.HelpKeyCallOne}, {"3+4/8", words.HelpKeyCallStack},
-		{"# \u2026", words.HelpKeyCallNote}, {"@46", words.HelpKeyCallRadius}, {"\u2191 \u2193", words.HelpKeyPick}, {"F9", words.HelpKeyOut}, {"PgUp PgDn", words.HelpKeyKind},
+		{"# \u2026", words.HelpKeyCallNote}, {"@46", words.HelpKeyCallRadius}, {"\u2191 \u2193", words.HelpKeyPick}, {"Ctrl+Del", words.HelpKeyOut}, {"PgUp PgDn", words.HelpKeyKind},
 		{"Ctrl+V", words.HelpKeyPaste}, {"Tab", words.HelpKeyTab}},
 }
 

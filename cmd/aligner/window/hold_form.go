@@ -123,8 +123,8 @@ func (f *holdForm) change(how func(*visit.Gauging)) {
 	w.update()
 }
 
-// asked is how the next gauging is begun: as chosen, else held as the one before
-// it, else as the screen shows the shaft.
+// asked is how the next gauging is begun: as chosen, else held and turned as the
+// one before it, else as the screen shows the shaft.
 func (f *holdForm) asked() visit.Gauging {
 	d := f.s.w.history.Now()
 	if f.chosen {
@@ -136,7 +136,8 @@ func (f *holdForm) asked() visit.Gauging {
 	}
 	for _, e := range slices.Backward(d.Visit.Events) {
 		if e.Gauging != nil && !onlyStrips(e.Gauging) {
-			return visit.Gauging{Held: e.Gauging.Held, HeldBy: e.Gauging.HeldBy}
+			return visit.Gauging{Held: e.Gauging.Held, HeldBy: e.Gauging.HeldBy,
+				ShaftTurnDeg: e.Gauging.ShaftTurnDeg, FlangeTurnDeg: e.Gauging.FlangeTurnDeg}
 		}
 	}
 	g := visit.Gauging{Held: heldToGauge(&d), HeldBy: "hand"}

@@ -43,8 +43,6 @@ func (e *readingLine) before(k *fyne.KeyEvent) bool {
 		e.s.kinds.step(-1)
 	case fyne.KeyPageDown:
 		e.s.kinds.step(1)
-	case fyne.KeyF9:
-		e.s.takeOut()
 	case fyne.KeyEscape:
 		if e.s.picked < 0 && e.Text == "" {
 			return e.s.w.keyEverywhere(k)
@@ -74,6 +72,10 @@ func (e *readingLine) TypedShortcut(s fyne.Shortcut) {
 		e.s.w.redo()
 		return
 	case *desktop.CustomShortcut:
+		if s.KeyName == fyne.KeyDelete && s.Modifier == fyne.KeyModifierControl && e.s.picked >= 0 {
+			e.s.takeOut()
+			return
+		}
 		if e.s.w.shortcut(s) {
 			return
 		}

@@ -20,20 +20,25 @@ type turnForm struct {
 	s        *gaugeSheet
 	box      *fyne.Container
 	proposed *press
-	to       [2]float64 // what is proposed, of shaft and flange
+
+	same, both, shaft, flange *press
+
+	to [2]float64 // what is proposed, of shaft and flange
 }
 
 func newTurnForm(s *gaugeSheet) *turnForm {
 	w := s.w
 	f := &turnForm{s: s}
-	turn := func(id words.ID, shaft, flange float64) fyne.CanvasObject {
+	turn := func(id words.ID, shaft, flange float64) *press {
 		return newPress(w, w.speaker.Say(id, nil), func() { f.by(shaft, flange) })
 	}
+	f.same, f.both = turn(words.TurnSame, 0, 0), turn(words.TurnBoth, 90, 90)
+	f.shaft, f.flange = turn(words.TurnShaft, 90, 0), turn(words.TurnFlange, 0, 90)
 	f.proposed = newPress(w, "", func() { f.begin(f.to[0], f.to[1]) })
 	f.proposed.Importance = widget.HighImportance
 	f.box = container.NewVBox(w.heading(words.GaugeAgain), f.proposed,
-		container.New(shares{0.5, 0.5}, turn(words.TurnSame, 0, 0), turn(words.TurnBoth, 90, 90)),
-		container.New(shares{0.5, 0.5}, turn(words.TurnShaft, 90, 0), turn(words.TurnFlange, 0, 90)))
+		container.New(shares{0.5, 0.5}, f.same, f.both),
+		container.New(shares{0.5, 0.5}, f.shaft, f.flange))
 	return f
 }
 
@@ -50,13 +55,21 @@ func (f *turnForm) by(shaft, flange float64) {
 	f.begin(turned(from.ShaftTurnDeg, shaft), turned(from.FlangeTurnDeg, flange))
 }
 
-// begin begins a gauging so turned, held as the one before.
+// begin begins a gauging so turned, held as the one before; one without readings
+// yet is turned on instead.
 func (f *turnForm) begin(shaftDeg, flangeDeg float64) {
 	w := f.s.w
-	g := f.s.hold.asked()
-	g.ShaftTurnDeg, g.FlangeTurnDeg = shaftDeg, flangeDeg
+	v := w.history.Now().Visit
 	f.s.picked = -1
-	w.try(&visit.BeginGauging{Gauging: g})
+	if event := lastGauging(&v); event >= 0 && len(v.Events[event].Gauging.Readings) == 0 {
+		g := *v.Events[event].Gauging
+		g.ShaftTurnDeg, g.FlangeTurnDeg = shaftDeg, flangeDeg
+		w.try(&visit.ChangeGauging{Event: event, Gauging: g})
+	} else {
+		g := f.s.hold.asked()
+		g.ShaftTurnDeg, g.FlangeTurnDeg = shaftDeg, flangeDeg
+		w.try(&visit.BeginGauging{Gauging: g})
+	}
 	w.win.Canvas().Focus(f.s.entry)
 }
 

@@ -1,0 +1,349 @@
+package window
+
+// This file enters every worked visit from its beginning by keys alone, as a
+// mechanic with a mate calling numbers would, and holds the estimate against
+// that of the file. Every key goes to what has the keyboard; fields are reached
+// by Tab. Only what is tightened is recorded by its edit: it has tests of its own.
+
+import (
+	"math"
+	"slices"
+	"strings"
+	"testing"
+
+	"fyne.io/fyne/v2"
+
+	"aligner/assets"
+	"aligner/assets/words"
+	"aligner/hulls"
+	"aligner/hulls/visit"
+	"aligner/hulls/visit/builtin"
+	"aligner/hulls/visit/called"
+	"aligner/kinematics/gauge"
+	"aligner/report/job"
+)
+
+// hands are on the keyboard.
+type hands struct {
+	t    *testing.T
+	w    *Window
+	keys int
+}
+
+func (h *hands) key(names ...fyne.KeyName) {
+	h.t.Helper()
+	for _, name := range names {
+		h.keys++
+		k := &fyne.KeyEvent{Name: name}
+		if f := h.w.win.Canvas().Focused(); f != nil {
+			f.TypedKey(k)
+		} else {
+			h.w.win.Canvas().OnTypedKey()(k)
+		}
+	}
+}
+
+func (h *hands) letters(text string) {
+	h.t.Helper()
+	for _, r := range text {
+		h.keys++
+		f := h.w.win.Canvas().Focused()
+		if f == nil {
+			h.t.Fatalf("nothing has the keyboard for %q", text)
+		}
+		f.TypedRune(r)
+	}
+}
+
+// tabTo presses Tab until the wanted thing has the keyboard.
+func (h *hands) tabTo(what string, wanted fyne.Focusable) {
+	h.t.Helper()
+	for range 150 {
+		if h.w.win.Canvas().Focused() == wanted {
+			return
+		}
+		h.keys++
+		h.w.win.Canvas().FocusNext()
+	}
+	h.t.Fatalf("%s cannot be reached by Tab", what)
+}
+
+// fill types into a field what it does not hold yet.
+func (h *hands) fill(what string, f *field, text string) {
+	h.t.Helper()
+	if f.Text == text {
+		return
+	}
+	h.tabTo(what, f)
+	f.TypedShortcut(&fyne.ShortcutSelectAll{})
+	if text == "" {
+		h.key(fyne.KeyDelete)
+	}
+	h.letters(text)
+	h.key(fyne.KeyReturn)
+}
+
+// choose goes through a choice until it says so.
+func (h *hands) choose(what string, c *choice, option string) {
+	h.t.Helper()
+	for range len(c.Options) + 1 {
+		if c.Selected == option {
+			return
+		}
+		h.tabTo(what, c)
+		h.key(fyne.KeyRight)
+	}
+	h.t.Fatalf("%s: no %q among %q", what, option, c.Options)
+}
+
+func (h *hands) say(id words.ID) string { return h.w.speaker.Say(id, nil) }
+
+// wordOf is a choice's word, or what is not said.
+func (h *hands) wordOf(kind, word string) string {
+	if word == "" {
+		return h.say(words.BeginUnsaid)
+	}
+	return h.say(words.Of(kind, word))
+}
+
+// begin enters everything before the look-over.
+func (h *hands) begin(v *visit.Visit) {
+	h.t.Helper()
+	b := h.w.beginning
+	h.key(fyne.KeyF2, fyne.KeyReturn) // read and minded
+	s := v.State
+	h.choose("where she lies", b.state.where, h.wordOf("boat", s.Boat))
+	h.fill("hours", b.state.hours, h.w.maybe(s.HoursSinceLaunch))
+	h.fill("fuel", b.state.fuel, h.w.maybe(s.FuelPercent))
+	h.choose("ballast", b.state.ballast, h.wordOf("ballast", s.Ballast))
+	h.choose("rig", b.state.rig, h.wordOf("rig", s.Rig))
+	h.fill("age of mounts", b.state.mountAge, h.w.maybe(s.MountAgeMonths))
+	h.fill("hours standing", b.state.mountHours, h.w.maybe(s.MountHoursStanding))
+	h.fill("note", b.state.note, s.Note)
+	if l := v.Leaves; len(l.Leaves) > 0 {
+		h.choose("unit of leaves", b.leaves.unit, string(l.Unit))
+		var list []string
+		for _, leaf := range l.Leaves {
+			list = append(list, h.w.units().Plain(leaf, 4))
+		}
+		h.fill("leaves", b.leaves.list, strings.Join(list, " "))
+	}
+	if r := v.Rule; inUse(r) >= 0 {
+		h.choose("rule", b.rule.rule, h.say(words.Of("rule", r.Named)))
+	} else {
+		h.fill("limit", b.rule.limit, h.w.writeLength(r.Limit))
+		h.choose("what is limited", b.rule.limits, h.say(words.Of("limits", r.Limits)))
+		h.fill("name of the rule", b.rule.named, r.Named)
+	}
+	if g := v.Target; g.Spread.Given() {
+		h.fill("target", b.target.spread, h.w.writeLength(g.Spread))
+		h.fill("target's place", b.target.place, h.w.writePlace(g.OpensAtDeg))
+		h.fill("target's reason", b.target.reason, g.Reason)
+	}
+	h.fill("date", b.rest.date, v.Date)
+	h.fill("visit's note", b.rest.note, v.Note)
+}
+
+// lookOver finds what the visit found.
+func (h *hands) lookOver(v *visit.Visit) {
+	h.t.Helper()
+	h.key(fyne.KeyF3)
+	d := h.w.history.Now()
+	checks := job.LookOver(&d.Hull, &d.Visit)
+	for _, f := range v.LookOver {
+		ids := []string{f.Check}
+		if f.Check == "mounts and bed sound" { // several checks in one
+			ids = []string{job.MountsSound, job.BedSound, job.FeetFlat}
+		}
+		for i, c := range checks {
+			if !slices.Contains(ids, c.ID) {
+				continue
+			}
+			for range len(checks) {
+				if h.w.looking.at == i {
+					break
+				}
+				h.key(fyne.KeyDown)
+			}
+			if f.Note != "" {
+				h.key(fyne.KeyReturn)
+				h.letters(f.Note)
+				h.key(fyne.KeyEscape)
+			}
+			for r, finding := range lookKeys {
+				if finding == f.Finding {
+					h.letters(string(r))
+				}
+			}
+		}
+	}
+}
+
+// gauging is begun, turned and held as in the file, and called.
+func (h *hands) gauging(g *visit.Gauging) {
+	h.t.Helper()
+	h.key(fyne.KeyF4)
+	s := h.w.gauging
+	v := h.w.history.Now().Visit
+	now := s.hold.asked()
+	begun := lastGauging(&v)
+	if begun >= 0 { // another seating
+		h.tabTo("gauge again", s.turns.same)
+		h.key(fyne.KeyReturn)
+	}
+	for range quarters(now.ShaftTurnDeg, g.ShaftTurnDeg) {
+		h.tabTo("turn the shaft", s.turns.shaft)
+		h.key(fyne.KeyReturn)
+	}
+	for range quarters(now.FlangeTurnDeg, g.FlangeTurnDeg) {
+		h.tabTo("turn the flange", s.turns.flange)
+		h.key(fyne.KeyReturn)
+	}
+	h.choose("how it is held", s.hold.held, h.say(words.Of("held", g.Held)))
+	h.choose("what holds it", s.hold.by, h.wordOf("by", g.HeldBy))
+	h.fill("note of the gauging", s.hold.note, g.Note)
+	h.tabTo("the line", s.entry)
+	for _, r := range g.Readings {
+		h.call(r)
+	}
+	h.choose("kind", s.kinds.which, h.say(words.Of("kind", "leaf")))
+}
+
+// quarters are how many quarter turns lead from one to the other.
+func quarters(from, to float64) int { return int(math.Mod(to-from+720, 360) / 90) }
+
+// call types one reading as it is called, its kind and what goes with it chosen
+// before.
+func (h *hands) call(r visit.Reading) {
+	h.t.Helper()
+	s := h.w.gauging
+	d := h.w.history.Now()
+	set := s.setting(&d.Visit)
+	h.choose("kind", s.kinds.which, h.say(words.Of("kind", r.Kind())))
+	set = s.setting(&d.Visit)
+	text, with := called.Write(r, set)
+	switch r.Kind() {
+	case "run-out":
+		h.choose("face or rim", s.kinds.on, h.say(words.Of("read_on", with.On)))
+		h.choose("half", s.kinds.half, s.kinds.half.Options[slices.Index(sidesOfCoupling, with.Half)])
+	case "clearance":
+		h.choose("where", s.kinds.where, s.kinds.where.Options[slices.Index(s.kinds.names, with.Where)])
+		h.choose("end", s.kinds.end, s.kinds.end.Options[slices.Index(shaftEnds, with.End)])
+	}
+	h.tabTo("the line", s.entry)
+	h.letters(text)
+	h.key(fyne.KeyReturn)
+	if s.entry.Text != "" {
+		h.t.Fatalf("%q is not taken: %s", text, h.w.sentence.Text)
+	}
+}
+
+// move is typed into the form for what was really done, where the plan has a
+// step to put it against; reports whether it was.
+func (h *hands) move(m *visit.Move) bool {
+	h.t.Helper()
+	h.key(fyne.KeyF5, fyne.KeyEscape)
+	h.letters("d")
+	f := h.w.moving.form
+	if !f.box.Visible() {
+		return false
+	}
+	for i, mount := range h.w.boat.hull.Mounts {
+		for k, v := range []float64{m.NutFlats[mount.Name], m.SlideMM[mount.Name]} {
+			e := f.flats[i]
+			if k == 1 {
+				e = f.slide[i]
+			}
+			h.tabTo(mount.Name, e)
+			e.TypedShortcut(&fyne.ShortcutSelectAll{})
+			h.letters(h.w.units().Plain(v, 4))
+		}
+	}
+	h.key(fyne.KeyReturn)
+	return true
+}
+
+func TestEveryWorkedVisitByKeys(t *testing.T) {
+	moves, typed := 0, 0
+	for _, name := range assets.VisitNames() {
+		t.Run(name, func(t *testing.T) {
+			file := builtin.Visit(t, name)
+			v := &file.Visit
+			w := opened(t, file.Hull.Name)
+			h := &hands{t: t, w: w}
+			h.begin(v)
+			h.lookOver(v)
+			for _, m := range v.Mounts { // what cannot be turned
+				h.key(fyne.KeyF5, fyne.KeyEscape)
+				h.letters(string(rune('1' + slices.IndexFunc(file.Hull.Mounts, hasName(m.Mount)))))
+				h.letters("k")
+			}
+			for _, e := range v.Events {
+				switch {
+				case e.Gauging != nil:
+					h.gauging(e.Gauging)
+				case e.Move != nil:
+					moves++
+					if h.move(e.Move) {
+						typed++
+					} else {
+						w.do(&visit.RecordMove{Move: *e.Move})
+					}
+				default:
+					w.do(&visit.RecordFastening{Fasten: *e.Fasten})
+				}
+			}
+			sameVisit(t, w, &file)
+			t.Logf("%d keys", h.keys)
+		})
+	}
+	if typed < 8 {
+		t.Errorf("%d of %d moves were typed", typed, moves)
+	}
+}
+
+func hasName(name string) func(hulls.Mount) bool {
+	return func(m hulls.Mount) bool { return m.Name == name }
+}
+
+// sameVisit holds what was entered against the file: the readings one by one,
+// and the estimate.
+func sameVisit(t *testing.T, w *Window, file *visit.Document) {
+	t.Helper()
+	got := w.history.Now()
+	var readings [2][]visit.Reading
+	for k, v := range []*visit.Visit{&got.Visit, &file.Visit} {
+		for _, e := range v.Events {
+			if e.Gauging != nil {
+				readings[k] = append(readings[k], e.Gauging.Readings...)
+			}
+		}
+	}
+	if !slices.EqualFunc(readings[0], readings[1], sameReading) {
+		t.Errorf("read %v, wanted %v", readings[0], readings[1])
+	}
+	if got.Visit.State != file.Visit.State || got.Visit.Target != file.Visit.Target || got.Visit.Rule != file.Visit.Rule || got.Visit.Date != file.Visit.Date || !got.Visit.CautionsMinded {
+		t.Errorf("begun with %+v %+v %+v", got.Visit.State, got.Visit.Rule, got.Visit.Target)
+	}
+	m, err := gauge.NewModel(&file.Hull, file.Visit.State.Afloat())
+	if err != nil {
+		t.Fatal(err)
+	}
+	want, err := m.Estimate(&file.Visit)
+	if err != nil {
+		t.Fatal(err)
+	}
+	w.enter(stageGauge)
+	e := w.mind.estimate
+	if e == nil || e.Verdict != want.Verdict || e.Status != want.Status || math.Abs(e.Within-want.Within) > 1e-9 ||
+		math.Abs(e.Gap.MeanMM[0]-want.Gap.MeanMM[0]) > 1e-9 || math.Abs(e.Gap.MeanMM[1]-want.Gap.MeanMM[1]) > 1e-9 ||
+		len(e.Odd) != len(want.Odd) || len(e.SetAside) != len(want.SetAside) {
+		t.Errorf("estimate %+v, wanted %+v", e, want)
+	}
+}
+
+func sameReading(a, b visit.Reading) bool {
+	x, _ := called.Write(a, called.Setting{})
+	y, _ := called.Write(b, called.Setting{})
+	return x == y
+}
