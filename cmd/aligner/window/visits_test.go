@@ -12,6 +12,7 @@ import (
 	"testing"
 
 	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/widget"
 
 	"aligner/assets"
 	"aligner/assets/words"
@@ -23,17 +24,53 @@ import (
 	"aligner/report/job"
 )
 
-// hands are on the keyboard.
+// hands are on keyboard and mouse, and remember what they did.
 type hands struct {
 	t    *testing.T
 	w    *Window
 	keys int
+	did  []deed
+
+	mouse bool // findings are pressed, not typed
+}
+
+// deed is one thing hands did: keys pressed, text typed, a place pressed, or a
+// while waited for.
+type deed struct {
+	keys []string // as X names them
+	text string
+	at   *fyne.Position
+	wait bool
+}
+
+// xNames are the keys X calls otherwise than the window's library.
+var xNames = map[fyne.KeyName]string{fyne.KeyBackspace: "BackSpace", fyne.KeyPageDown: "Next", fyne.KeyPageUp: "Prior"}
+
+func (h *hands) pressed(name string) {
+	if n := len(h.did); n > 0 && h.did[n-1].keys != nil {
+		h.did[n-1].keys = append(h.did[n-1].keys, name)
+		return
+	}
+	h.did = append(h.did, deed{keys: []string{name}})
+}
+
+// click presses a button with the mouse.
+func (h *hands) click(b *widget.Button) {
+	h.t.Helper()
+	at := fyne.CurrentApp().Driver().AbsolutePositionForObject(b).AddXY(b.Size().Width/2, b.Size().Height/2)
+	h.did = append(h.did, deed{at: &at})
+	b.OnTapped()
 }
 
 func (h *hands) key(names ...fyne.KeyName) {
 	h.t.Helper()
 	for _, name := range names {
 		h.keys++
+		if x, ok := xNames[name]; ok {
+			h.pressed(x)
+		} else {
+			h.pressed(string(name))
+		}
 		k := &fyne.KeyEvent{Name: name}
 		if f := h.w.win.Canvas().Focused(); f != nil {
 			f.TypedKey(k)
@@ -45,6 +82,7 @@ func (h *hands) key(names ...fyne.KeyName) {
 
 func (h *hands) letters(text string) {
 	h.t.Helper()
+	h.did = append(h.did, deed{text: text})
 	for _, r := range text {
 		h.keys++
 		f := h.w.win.Canvas().Focused()
@@ -63,6 +101,7 @@ func (h *hands) tabTo(what string, wanted fyne.Focusable) {
 			return
 		}
 		h.keys++
+		h.pressed("Tab")
 		h.w.win.Canvas().FocusNext()
 	}
 	h.t.Fatalf("%s cannot be reached by Tab", what)
@@ -75,12 +114,18 @@ func (h *hands) fill(what string, f *field, text string) {
 		return
 	}
 	h.tabTo(what, f)
-	f.TypedShortcut(&fyne.ShortcutSelectAll{})
+	h.all(f)
 	if text == "" {
 		h.key(fyne.KeyDelete)
 	}
 	h.letters(text)
 	h.key(fyne.KeyReturn)
+}
+
+// all selects what a line holds.
+func (h *hands) all(f fyne.Shortcutable) {
+	h.pressed("ctrl+a")
+	f.TypedShortcut(&fyne.ShortcutSelectAll{})
 }
 
 // choose goes through a choice until it says so.
@@ -170,6 +215,10 @@ func (h *hands) lookOver(v *visit.Visit) {
 				h.letters(f.Note)
 				h.key(fyne.KeyEscape)
 			}
+			if h.mouse && f.Finding == "good" {
+				h.click(h.w.looking.found[0])
+				continue
+			}
 			for r, finding := range lookKeys {
 				if finding == f.Finding {
 					h.letters(string(r))
@@ -243,6 +292,7 @@ func (h *hands) call(r visit.Reading) {
 func (h *hands) move(m *visit.Move) bool {
 	h.t.Helper()
 	h.key(fyne.KeyF5, fyne.KeyEscape)
+	h.did = append(h.did, deed{wait: true}) // for the plan
 	h.letters("d")
 	f := h.w.moving.form
 	if !f.box.Visible() {
@@ -255,7 +305,7 @@ func (h *hands) move(m *visit.Move) bool {
 				e = f.slide[i]
 			}
 			h.tabTo(mount.Name, e)
-			e.TypedShortcut(&fyne.ShortcutSelectAll{})
+			h.all(e)
 			h.letters(h.w.units().Plain(v, 4))
 		}
 	}
@@ -325,21 +375,36 @@ func sameVisit(t *testing.T, w *Window, file *visit.Document) {
 	if got.Visit.State != file.Visit.State || got.Visit.Target != file.Visit.Target || got.Visit.Rule != file.Visit.Rule || got.Visit.Date != file.Visit.Date || !got.Visit.CautionsMinded {
 		t.Errorf("begun with %+v %+v %+v", got.Visit.State, got.Visit.Rule, got.Visit.Target)
 	}
-	m, err := gauge.NewModel(&file.Hull, file.Visit.State.Afloat())
-	if err != nil {
-		t.Fatal(err)
-	}
-	want, err := m.Estimate(&file.Visit)
-	if err != nil {
-		t.Fatal(err)
-	}
 	w.enter(stageGauge)
-	e := w.mind.estimate
-	if e == nil || e.Verdict != want.Verdict || e.Status != want.Status || math.Abs(e.Within-want.Within) > 1e-9 ||
+	if e := w.mind.estimate; e == nil {
+		t.Errorf("no estimate: %v", w.mind.err)
+	} else {
+		sameEstimate(t, e, file)
+	}
+}
+
+// sameEstimate holds an estimate against that of a file.
+func sameEstimate(t *testing.T, e *gauge.Estimate, file *visit.Document) {
+	t.Helper()
+	want := estimateOf(t, file)
+	if e.Verdict != want.Verdict || e.Status != want.Status || math.Abs(e.Within-want.Within) > 1e-9 ||
 		math.Abs(e.Gap.MeanMM[0]-want.Gap.MeanMM[0]) > 1e-9 || math.Abs(e.Gap.MeanMM[1]-want.Gap.MeanMM[1]) > 1e-9 ||
 		len(e.Odd) != len(want.Odd) || len(e.SetAside) != len(want.SetAside) {
 		t.Errorf("estimate %+v, wanted %+v", e, want)
 	}
+}
+
+func estimateOf(t *testing.T, d *visit.Document) *gauge.Estimate {
+	t.Helper()
+	m, err := gauge.NewModel(&d.Hull, d.Visit.State.Afloat())
+	if err != nil {
+		t.Fatal(err)
+	}
+	e, err := m.Estimate(&d.Visit)
+	if err != nil {
+		t.Fatal(err)
+	}
+	return e
 }
 
 func sameReading(a, b visit.Reading) bool {
