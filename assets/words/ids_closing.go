@@ -27,6 +27,8 @@ const (
 	FastenNotGauged       ID = "fasten_not_gauged"
 	FastenBefore          ID = "fasten_before"
 	FastenAfter           ID = "fasten_after"
+	FastenedSlackened     ID = "fastened_slackened"
+	FastenOne             ID = "fasten_one"
 	FastenedClamps        ID = "fastened_clamps"
 	FastenedJamNuts       ID = "fastened_jam_nuts"
 	FastenedFootBolts     ID = "fastened_foot_bolts"

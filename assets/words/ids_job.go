@@ -166,6 +166,9 @@ const (
 	JobFastenGaugeLast         ID = "job_fasten_gauge_last"
 	JobFastenBoltRound         ID = "job_fasten_bolt_round"
 	JobFastenBoltRoundNoFigure ID = "job_fasten_bolt_round_no_figure"
+	JobFastenSlackened         ID = "job_fasten_slackened"
+	JobFastenGaugeLoose        ID = "job_fasten_gauge_loose"
+	JobFastenGaugeOne          ID = "job_fasten_gauge_one"
 	JobFastenTurnByHand        ID = "job_fasten_turn_by_hand"
 	JobFastenMarkNuts          ID = "job_fasten_mark_nuts"
 

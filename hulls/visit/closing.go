@@ -10,10 +10,11 @@ const (
 	FastenedJamNuts       = "jam nuts"       // against the adjusting nuts
 	FastenedFootBolts     = "foot bolts"     // of solid feet
 	FastenedCouplingBolts = "coupling bolts" // in rounds
+	Slackened             = "slackened"      // jam nuts or foot bolts, to begin anew
 )
 
 // FastenKinds are all of them.
-var FastenKinds = []string{FastenedClamps, FastenedJamNuts, FastenedFootBolts, FastenedCouplingBolts}
+var FastenKinds = []string{FastenedClamps, FastenedJamNuts, FastenedFootBolts, FastenedCouplingBolts, Slackened}
 
 // mostRounds is more than anybody needs to bring bolts to their torque.
 const mostRounds = 9

@@ -11,6 +11,7 @@ import (
 	"slices"
 
 	"aligner/hulls"
+	"aligner/hulls/visit"
 	"aligner/kinematics/response"
 )
 
@@ -27,6 +28,8 @@ const (
 	TurnHand  FastenKind = "turn by hand"
 	MarkNuts  FastenKind = "mark nuts"
 
+	Loosen FastenKind = visit.Slackened // a pair's jam nuts or foot bolts, to tighten them one by one
+
 	Support FastenKind = "support"  // the engine, before it stands on three mounts
 	Slacken FastenKind = "slacken"  // the fourth mount, and gauge
 	BringUp FastenKind = "bring up" // the fourth mount's nut, until its foot just rests
@@ -39,6 +42,7 @@ type FastenStep struct {
 	Order   []int // bolts by number, from 1, counted clockwise
 	Round   int   // 1, 2, 3
 	NM      float64
+	Alone   bool // it counts as done only when these mounts alone were tightened
 	Text    Text
 	Sources []Source
 }
@@ -88,6 +92,32 @@ func FastenOrder(h *hulls.Hull, lubricated bool, makerNM float64) ([]FastenStep,
 	add(TurnHand, nil, nil)
 	add(MarkNuts, nil, nil)
 	return steps, t
+}
+
+// OneAtATime is an order in which each pair is slackened and tightened one mount
+// after the other, gauging between: what tells which mount pulls where a pair's
+// two move the gap alike (common practice, no source).
+func OneAtATime(h *hulls.Hull, steps []FastenStep) []FastenStep {
+	var out []FastenStep
+	add := func(kind FastenKind, id string, mounts ...int) {
+		out = append(out, FastenStep{Kind: kind, Mounts: mounts, Text: text("fasten", id, Args{"Mounts": names(h, mounts)}), Sources: []Source{CommonPractice}})
+	}
+	for _, s := range steps {
+		switch s.Kind {
+		case JamNuts, FootBolts:
+			add(Loosen, string(Loosen), s.Mounts...)
+			add(Regauge, "gauge loose", s.Mounts...)
+			for _, m := range s.Mounts {
+				add(s.Kind, string(s.Kind), m)
+				out[len(out)-1].Alone = true
+				add(Regauge, "gauge one", m)
+			}
+		case Regauge: // after each mount instead
+		default:
+			out = append(out, s)
+		}
+	}
+	return out
 }
 
 // Torque says what the coupling's bolts are tightened to, where that comes from

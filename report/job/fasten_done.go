@@ -121,24 +121,36 @@ func (s *FastenStep) doneAt(h *hulls.Hull, v *visit.Visit, from int) int {
 	case Regauge, Slacken, Support, BringUp:
 		return -1
 	}
-	open := slices.Clone(s.Mounts)
+	open, done := slices.Clone(s.Mounts), -1
 	for i := from; i < len(v.Events); i++ {
 		f := v.Events[i].Fasten
-		if f == nil || f.OfCoupling() || f.Kind != "" && f.Kind != string(s.Kind) {
+		switch {
+		case f == nil || f.OfCoupling():
+			continue
+		case f.Kind == visit.Slackened && (s.Kind == JamNuts || s.Kind == FootBolts):
+			loose := named(h, f)
+			if slices.ContainsFunc(s.Mounts, func(m int) bool { return slices.Contains(loose, m) }) {
+				open, done = slices.Clone(s.Mounts), -1
+			}
+			continue
+		case f.Kind != "" && f.Kind != string(s.Kind):
 			continue
 		}
-		tight := tightened(h, f)
+		tight := named(h, f)
+		if s.Alone && len(tight) != len(s.Mounts) {
+			continue
+		}
 		open = slices.DeleteFunc(open, func(m int) bool { return slices.Contains(tight, m) })
-		if len(open) == 0 {
-			return i
+		if len(open) == 0 && done < 0 {
+			done = i
 		}
 	}
-	return -1
+	return done
 }
 
-// tightened are the mounts of one fastening: those it names, else the one its
-// text names, else all.
-func tightened(h *hulls.Hull, f *visit.Fasten) []int {
+// named are the mounts of one fastening: those it names, else the one its text
+// names, else all.
+func named(h *hulls.Hull, f *visit.Fasten) []int {
 	var named, all []int
 	for i, m := range h.Mounts {
 		all = append(all, i)
@@ -159,8 +171,8 @@ func tightened(h *hulls.Hull, f *visit.Fasten) []int {
 func TightenedBetween(h *hulls.Hull, v *visit.Visit, first, last int) []int {
 	var list []int
 	for i := first + 1; i < last && i < len(v.Events); i++ {
-		if f := v.Events[i].Fasten; f != nil {
-			for _, m := range tightened(h, f) {
+		if f := v.Events[i].Fasten; f != nil && f.Kind != visit.Slackened {
+			for _, m := range named(h, f) {
 				if !slices.Contains(list, m) {
 					list = append(list, m)
 				}
@@ -175,7 +187,7 @@ func TightenedBetween(h *hulls.Hull, v *visit.Visit, first, last int) []int {
 func (s *FastenStep) Record(h *hulls.Hull) (visit.Fasten, bool) {
 	f := visit.Fasten{Kind: string(s.Kind), Round: s.Round}
 	switch s.Kind {
-	case Clamps, JamNuts, FootBolts:
+	case Clamps, JamNuts, FootBolts, Loosen:
 		f.Mounts = names(h, s.Mounts)
 		f.What = f.Kind + ": " + strings.Join(f.Mounts, ", ")
 	case BoltRound:

@@ -100,6 +100,10 @@ func (g *grader) gauged(v *visit.Visit, checks []Check) {
 		case e.Move != nil:
 			moved, fastened, since, mounts = i, 0, 0, 0
 		default:
+			if e.Fasten.Kind == visit.Slackened {
+				mounts++
+				continue
+			}
 			fastened++
 			since++
 			if e.Fasten.OfCoupling() {

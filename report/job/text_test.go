@@ -92,7 +92,7 @@ func (c *collector) hull(h *hulls.Hull) {
 	for _, lubricated := range []bool{false, true} {
 		for _, makerNM := range []float64{0, 30, 1000} {
 			steps, _ := FastenOrder(h, lubricated, makerNM)
-			for _, s := range steps {
+			for _, s := range append(steps, OneAtATime(h, steps)...) {
 				c.say(s.Text)
 			}
 			torque, err := hulls.Tighten(h.Coupling.Bolts, lubricated, makerNM)

@@ -99,6 +99,9 @@ func (w *Window) pulledBy(d *visit.Document) (lines []string, first int) {
 	}
 	for k := len(e.States) - 1; k > first; k-- {
 		tight := job.TightenedBetween(&d.Hull, &d.Visit, e.States[k-1].LastEvent, e.States[k].FirstEvent)
+		if len(tight) == 0 { // slackened, or the coupling's bolts
+			continue
+		}
 		p := job.PulledBy(&d.Hull, r, gaussian(e, k-1), gaussian(e, k), tight)
 		var names []string
 		for _, i := range tight {

@@ -29,11 +29,10 @@ type fastenSheet struct {
 	afterAll           *widget.Label
 	torque             *torqueSheet
 	safety             *widget.Label
-	fourth             bool         // the other method is shown
+	way                fastenWay
 	passed             map[int]bool // steps of it that leave nothing in the visit, ticked
 	steps              []job.FastenStep
 	progress           []job.Progress
-	methods            [2]string // what the button offers
 }
 
 func newFastenSheet(w *Window) *fastenSheet {
@@ -44,8 +43,7 @@ func newFastenSheet(w *Window) *fastenSheet {
 	s.done.Importance = widget.HighImportance
 	s.heavy = newPress(w, say(words.FastenHeavy), func() { s.turned("heavy") })
 	s.gauge = newPress(w, say(words.FastenGaugeHere), s.gaugeAgain)
-	s.methods = [2]string{say(words.FastenFourth), say(words.FastenUsual)}
-	s.method = newPress(w, s.methods[0], s.otherMethod)
+	s.method = newPress(w, say(words.FastenFourth), s.otherMethod)
 	s.box = container.NewVBox(s.title, s.next, container.NewGridWithColumns(2, s.done, s.gauge), s.heavy, s.from,
 		s.pulled.box, s.order.box, s.afterAll, s.method, s.torque.box, s.safety)
 	return s
@@ -102,12 +100,30 @@ func (s *fastenSheet) gaugeAgain() {
 	s.w.enter(stageGauge)
 }
 
-// otherMethod turns from the usual order to three mounts and the fourth, and
-// back.
+// fastenWay is an order of fastening.
+type fastenWay int
+
+const (
+	usualWay  fastenWay = iota
+	fourthWay           // three mounts, then the fourth
+	oneByOne            // one mount at a time
+	fastenWays
+)
+
+// otherMethod turns to the next order that this boat can be fastened in.
 func (s *fastenSheet) otherMethod() {
-	s.fourth = !s.fourth
+	s.way = s.nextWay()
 	s.passed = map[int]bool{}
 	s.w.update()
+}
+
+// nextWay is the order after this one.
+func (s *fastenSheet) nextWay() fastenWay {
+	next := (s.way + 1) % fastenWays
+	if _, can := job.ThreeThenFourth(&s.w.boat.hull); next == fourthWay && !can {
+		next++
+	}
+	return next
 }
 
 // key takes a letter that means something at this stage.
@@ -115,7 +131,7 @@ func (s *fastenSheet) key(r rune) bool {
 	switch r {
 	case 'y':
 		s.tick()
-	case 'd':
+	case 'q':
 		s.gaugeAgain()
 	case 'k':
 		s.otherMethod()
@@ -132,13 +148,17 @@ func (s *fastenSheet) lay(d *visit.Document) {
 	oiled, makerNM := job.CouplingBolts(&d.Visit)
 	s.steps, _ = job.FastenOrder(&d.Hull, oiled, makerNM)
 	f, can := job.ThreeThenFourth(&d.Hull)
-	seen(s.method, can)
 	write(s.afterAll)
-	s.method.SetText(s.methods[0])
-	if s.fourth && can {
-		s.method.SetText(s.methods[1])
+	switch {
+	case s.way == fourthWay && can:
 		write(s.afterAll, f.Steps[len(f.Steps)-1].Say(s.w.speaker, s.w.units()))
 		s.steps = f.Order
+	case s.way == oneByOne:
+		s.steps = job.OneAtATime(&d.Hull, s.steps)
+	}
+	offer := map[fastenWay]words.ID{usualWay: words.FastenUsual, fourthWay: words.FastenFourth, oneByOne: words.FastenOne}[s.nextWay()]
+	if text := s.w.speaker.Say(offer, nil); s.method.Text != text {
+		s.method.SetText(text)
 	}
 	s.progress = job.FastenProgress(&d.Hull, &d.Visit, s.steps)
 	for i := range s.steps {

@@ -25,7 +25,7 @@ type handOverSheet struct {
 	box                           *fyne.Container
 	title                         *widget.Label
 	verdict, done, standing, next *widget.Label
-	marked                        *widget.Check
+	marked                        *tickBox
 	studs                         *studSheet
 	note                          *field
 	handOver                      *press
@@ -40,7 +40,7 @@ func newHandOverSheet(w *Window) *handOverSheet {
 	s := &handOverSheet{w: w, title: heading(""), verdict: running(), done: running(), standing: running(), next: running(), safety: running(),
 		studs: newStudSheet(w), paper: newPaperSheet(w)}
 	s.today = func() string { return time.Now().Format(time.DateOnly) }
-	s.marked = widget.NewCheck(say(words.HandOverMarked), func(on bool) {
+	s.marked = newTickBox(w, say(words.HandOverMarked), func(on bool) {
 		if !s.quiet {
 			s.change(func(h *visit.HandedOver) { h.NutsMarked = on })
 		}
@@ -78,7 +78,7 @@ func (s *handOverSheet) key(r rune) bool {
 		s.record()
 	case 'k':
 		s.change(func(h *visit.HandedOver) { h.NutsMarked = !h.NutsMarked })
-	case 'd':
+	case 'q':
 		s.w.win.Canvas().Focus(s.paper.kinds[0])
 	case 'z':
 		s.w.win.Canvas().Focus(s.note)

@@ -73,7 +73,7 @@ func (w *Window) showBring() {
 	w.turnTo(func(d page.Desk) page.Page {
 		doc := w.history.Now()
 		var parts []reader.Part
-		for _, item := range job.Bring(&doc.Hull, &doc.Visit, 0) {
+		for _, item := range job.Bring(&doc.Hull, &doc.Visit, doc.Visit.Bolts.Maker.NM()) {
 			name := item.Stage.Name().Say(d.Speaker, d.Looks.Units)
 			if n := len(parts); n == 0 || parts[n-1].Heading != name {
 				parts = append(parts, reader.Part{Heading: name})

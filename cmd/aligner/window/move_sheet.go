@@ -90,14 +90,12 @@ func (s *moveSheet) key(r rune) bool {
 	switch r {
 	case 'y':
 		s.tick()
-	case 'd':
+	case 'q':
 		s.form.open()
 	case 'k':
 		s.stuck.toggle(s.w.chosen)
 	case 'z':
 		s.tried.record()
-	case 'q':
-		s.back.record()
 	default:
 		return false
 	}

@@ -18,8 +18,8 @@ type stuckSheet struct {
 	box    *fyne.Container
 	grid   *fyne.Container
 	names  []*widget.Label
-	nuts   []*widget.Check
-	slides []*widget.Check
+	nuts   []*tickBox
+	slides []*tickBox
 	quiet  bool // being filled, not touched
 }
 
@@ -35,8 +35,8 @@ func (s *stuckSheet) fill(d *visit.Document) {
 	for i, m := range d.Hull.Mounts {
 		name := widget.NewLabel(m.Name)
 		name.Truncation = fyne.TextTruncateEllipsis
-		nut := widget.NewCheck(s.w.speaker.Say(words.MoveStuckNut, nil), func(on bool) { s.say(i, on, false) })
-		slide := widget.NewCheck(s.w.speaker.Say(words.MoveStuckSlide, nil), func(on bool) { s.say(i, on, true) })
+		nut := newTickBox(s.w, s.w.speaker.Say(words.MoveStuckNut, nil), func(on bool) { s.say(i, on, false) })
+		slide := newTickBox(s.w, s.w.speaker.Say(words.MoveStuckSlide, nil), func(on bool) { s.say(i, on, true) })
 		s.names, s.nuts, s.slides = append(s.names, name), append(s.nuts, nut), append(s.slides, slide)
 		s.grid.Add(container.New(otherShares, name, nut, slide))
 	}

@@ -127,3 +127,33 @@ func (f *figures) show(lines [][]string) {
 		}
 	}
 }
+
+// tickBox is a box that passes on the keys that mean the same everywhere.
+type tickBox struct {
+	widget.Check
+	w *Window
+}
+
+func newTickBox(w *Window, text string, ticked func(on bool)) *tickBox {
+	b := &tickBox{w: w}
+	b.Text, b.OnChanged = text, ticked
+	b.ExtendBaseWidget(b)
+	return b
+}
+
+// TypedKey passes keys on; Enter ticks as Space does.
+func (b *tickBox) TypedKey(k *fyne.KeyEvent) {
+	switch {
+	case b.w.keyEverywhere(k):
+	case k.Name == fyne.KeyReturn || k.Name == fyne.KeyEnter:
+		b.SetChecked(!b.Checked)
+	default:
+		b.Check.TypedKey(k)
+	}
+}
+
+// FocusGained brings the box into view.
+func (b *tickBox) FocusGained() {
+	b.Check.FocusGained()
+	b.w.bringIntoView(b)
+}
