@@ -21,6 +21,9 @@ var named = map[string]string{
 	"Finding":   "finding",
 	"Named":     "rule", // those in common use
 	"DueReason": "due_reason",
+	"Symptom":   "symptom",
+	"Test":      "trouble_test",
+	"Answer":    "test_answer",
 }
 
 // said is what fills a sentence's gaps, named words said.

@@ -31,6 +31,7 @@ type Visit struct {
 
 	Bolts      Bolts      // of the coupling; zero (default): nothing said
 	HandedOver HandedOver // zero (default): not begun
+	Trouble    Trouble    // zero (default): none told
 	Note       string
 }
 

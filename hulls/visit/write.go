@@ -52,6 +52,9 @@ func (e *encoder) visit(v Visit) {
 	if v.HandedOver != (HandedOver{}) {
 		e.handedOver("handed_over", v.HandedOver)
 	}
+	if !v.Trouble.None() {
+		e.trouble("trouble", v.Trouble)
+	}
 	e.OptionalText("note", v.Note)
 	e.Close('}')
 }
