@@ -26,6 +26,11 @@ const (
 var Symptoms = []Symptom{ShakesOnceATurn, ShakesWithSpeed, ShakesAtOneSpeed, Knocks, WarmGland, GlandLeaks, GearSealLeaks,
 	BearingWears, BoltBroken, ShaftStiff, EngineLow, DoesNotHold, NoAnswer}
 
+// Shakes reports whether a symptom is a shake.
+func (s Symptom) Shakes() bool {
+	return s == ShakesOnceATurn || s == ShakesWithSpeed || s == ShakesAtOneSpeed
+}
+
 // Weights.
 const (
 	commonly = 4.0

@@ -59,7 +59,7 @@ func (p *Page) lay() {
 	button := func(id words.ID, do func()) fyne.CanvasObject { return page.NewButton(p.desk.Key, p.say(id, nil), do) }
 	left := container.NewBorder(container.NewBorder(nil, nil, nil, p.count, p.words), nil, nil, nil, p.list)
 	foot := container.NewHBox(button(words.BoatsTakeIn, p.takeIn), p.builtIn(), layout.NewSpacer(), button(words.PageBack, p.desk.Back))
-	halves := container.New(twoColumns{}, left, p.boat.box)
+	halves := container.New(page.Columns{Share: 0.42, Least: 300}, left, p.boat.box)
 	p.all = container.NewPadded(container.NewBorder(nil, container.NewVBox(p.told, foot), nil, nil, halves))
 }
 

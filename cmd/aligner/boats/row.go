@@ -1,6 +1,6 @@
 package boats
 
-// This file is one line of the list, and the columns of the page.
+// This file is one line of the list.
 
 import (
 	"fyne.io/fyne/v2"
@@ -53,26 +53,4 @@ func (tight) Layout(o []fyne.CanvasObject, s fyne.Size) {
 		c.Resize(fyne.NewSize(s.Width, h))
 		y += h - closer
 	}
-}
-
-// twoColumns is a fyne.Layout of the list and the boat beside it.
-type twoColumns struct{}
-
-// The list takes a share of the width, within these bounds.
-const (
-	listShare            = 0.42
-	listLeast, boatLeast = 300, 320
-)
-
-// MinSize is enough for both.
-func (twoColumns) MinSize(o []fyne.CanvasObject) fyne.Size {
-	return fyne.NewSize(listLeast+boatLeast, max(o[0].MinSize().Height, o[1].MinSize().Height))
-}
-
-// Layout gives the list its share and the boat the rest.
-func (twoColumns) Layout(o []fyne.CanvasObject, s fyne.Size) {
-	w := max(s.Width*listShare, listLeast)
-	o[0].Resize(fyne.NewSize(w, s.Height))
-	o[1].Move(fyne.NewPos(w+8, 0))
-	o[1].Resize(fyne.NewSize(s.Width-w-8, s.Height))
 }

@@ -12,6 +12,13 @@ import (
 // opener makes a page in the language and looks of the moment.
 type opener func(page.Desk) page.Page
 
+// pageKeys turn to a page wherever the keyboard is, from another page too.
+var pageKeys map[fyne.KeyName]func(*Window)
+
+func init() { // a variable would refer to itself by way of keyEverywhere
+	pageKeys = map[fyne.KeyName]func(*Window){boatsFunctionKey: (*Window).allBoats, troublesKey: (*Window).seeTroubles}
+}
+
 // turnTo shows a page. It is made anew when language or looks change while it
 // stands.
 func (w *Window) turnTo(open opener) {
@@ -55,12 +62,12 @@ func (w *Window) keyEverywhere(k *fyne.KeyEvent) bool {
 		w.back()
 		return true
 	}
+	if turn, ok := pageKeys[k.Name]; ok {
+		turn(w)
+		return true
+	}
 	if w.page != nil {
 		return false
-	}
-	if k.Name == boatsFunctionKey {
-		w.allBoats()
-		return true
 	}
 	if k.Name == fyne.KeyF1 {
 		w.showHelp()

@@ -1,0 +1,28 @@
+package window
+
+// This file turns to the page of troubles.
+
+import (
+	"fyne.io/fyne/v2"
+
+	"aligner/cmd/aligner/page"
+	"aligner/cmd/aligner/troubles"
+	"aligner/hulls/visit"
+	"aligner/kinematics/gauge"
+)
+
+// troublesKey turns to the page of troubles wherever the keyboard is.
+const troublesKey = fyne.KeyF10
+
+// seeTroubles turns to the page of troubles of the visit shown.
+func (w *Window) seeTroubles() {
+	d := w.history.Now()
+	w.mind.think(&d) // what the readings tell counts, at whatever stage
+	w.turnTo(func(d page.Desk) page.Page {
+		return troubles.New(d, troubles.Do{
+			Now:      func() visit.Document { return w.history.Now() },
+			Estimate: func() *gauge.Estimate { return w.mind.estimate },
+			Edit:     w.do,
+		})
+	})
+}
