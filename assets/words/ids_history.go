@@ -69,4 +69,14 @@ const (
 	HistoryPlotHours                 ID = "history_plot_hours"
 	HistoryPlotDate                  ID = "history_plot_date"
 	HistoryPlotNothing               ID = "history_plot_nothing"
+
+	HelpHullsHistory ID = "help_hulls_history"
+	HelpHistoryOut   ID = "help_history_out"
+	HelpHistoryHours ID = "help_history_hours"
+	HistoryOutLimit  ID = "history_out_limit"
+	HistoryOutMend   ID = "history_out_mend"
+	HelpVisitsPhoto  ID = "help_visits_photo"
+	HelpPhotoFile    ID = "help_photo_file"
+	HelpPhotoCaption ID = "help_photo_caption"
+	PhotoKept        ID = "photo_kept"
 )

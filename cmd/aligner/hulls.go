@@ -19,6 +19,7 @@ type hullsCmd struct {
 	New     hullsNewCmd     `cmd:"" help:"${help_hulls_new}"`
 	Copy    hullsCopyCmd    `cmd:"" help:"${help_hulls_copy}"`
 	Compare hullsCompareCmd `cmd:"" help:"${help_hulls_compare}"`
+	History hullsHistoryCmd `cmd:"" help:"${help_hulls_history}"`
 	Export  hullsExportCmd  `cmd:"" help:"${help_hulls_export}"`
 	Import  hullsImportCmd  `cmd:"" help:"${help_hulls_import}"`
 	Refresh hullsRefreshCmd `cmd:"" help:"${help_hulls_refresh}"`

@@ -20,6 +20,7 @@ type visitsCmd struct {
 	New    visitsNewCmd    `cmd:"" help:"${help_visits_new}"`
 	Export visitsExportCmd `cmd:"" help:"${help_visits_export}"`
 	Import visitsImportCmd `cmd:"" help:"${help_visits_import}"`
+	Photo  visitsPhotoCmd  `cmd:"" help:"${help_visits_photo}"`
 }
 
 type visitsListCmd struct {
