@@ -15,7 +15,8 @@ const (
 	TroubleChoose     ID = "trouble_choose"
 	TroubleSymptoms   ID = "trouble_symptoms"
 	TroubleMayBe      ID = "trouble_may_be"
-	TroubleCause      ID = "trouble_cause" // Grade, Cause, Text
+	TroubleCause      ID = "trouble_cause"  // Grade, Cause, Text
+	TroubleOthers     ID = "trouble_others" // Grade, Causes
 	TroubleNoVerdict  ID = "trouble_not_a_verdict"
 	TroubleNext       ID = "trouble_next" // Test, Minutes
 	TroubleNoNext     ID = "trouble_no_next"

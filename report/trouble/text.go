@@ -48,11 +48,35 @@ func NextText(in words.Speaker, t Test) string {
 // said to be unlikely.
 func (f *Finding) Text(in words.Speaker) []string {
 	var lines []string
-	for _, c := range f.Causes {
-		lines = append(lines, in.Say(words.TroubleCause, words.Args{"Grade": in.Say(words.Of("trouble_grade", string(c.Grade)), nil),
-			"Cause": c.Cause.Name(in), "Text": c.Cause.Does(in)}))
+	for i := range f.Causes {
+		lines = append(lines, f.causeText(in, &f.Causes[i]))
 	}
 	return append(lines, in.Say(words.TroubleNoVerdict, nil))
+}
+
+// Brief is Text with how it shows told of the likely causes alone, the others by
+// their names.
+func (f *Finding) Brief(in words.Speaker) []string {
+	var lines []string
+	names := map[Grade][]string{}
+	for _, c := range f.Causes {
+		if c.Grade == Possible || c.Grade == Unlikely {
+			names[c.Grade] = append(names[c.Grade], c.Cause.Name(in))
+			continue
+		}
+		lines = append(lines, f.causeText(in, &c))
+	}
+	for _, g := range []Grade{Possible, Unlikely} {
+		if len(names[g]) > 0 {
+			lines = append(lines, in.Say(words.TroubleOthers, words.Args{"Grade": in.Say(words.Of("trouble_grade", string(g)), nil), "Causes": strings.Join(names[g], "; ")}))
+		}
+	}
+	return append(lines, in.Say(words.TroubleNoVerdict, nil))
+}
+
+func (f *Finding) causeText(in words.Speaker, c *Ranked) string {
+	return in.Say(words.TroubleCause, words.Args{"Grade": in.Say(words.Of("trouble_grade", string(c.Grade)), nil),
+		"Cause": c.Cause.Name(in), "Text": c.Cause.Does(in)})
 }
 
 // MadeText says the tests made, those that the visit answers by itself marked.

@@ -39,6 +39,7 @@ type Page struct {
 	next, told       *widget.Label
 	why              *widget.Label
 	good, bad, other *page.Button
+	right            *fyne.Container
 	all              fyne.CanvasObject
 }
 
@@ -77,11 +78,11 @@ func (p *Page) heading(id words.ID) *widget.Label {
 
 // lay puts the parts where doc.go draws them.
 func (p *Page) lay() {
-	right := container.NewVScroll(container.NewVBox(p.heading(words.TroubleMayBe), p.causes, widget.NewSeparator(),
-		p.next, p.how, container.NewHBox(p.good, p.bad, p.other), widget.NewSeparator(), p.told, p.why))
+	p.right = container.NewVBox(p.heading(words.TroubleMayBe), p.causes, widget.NewSeparator(),
+		p.next, p.how, container.NewHBox(p.good, p.bad, p.other), widget.NewSeparator(), p.told, p.why)
 	left := container.NewBorder(p.heading(words.TroubleChoose), nil, nil, nil, p.list)
 	foot := container.NewHBox(layout.NewSpacer(), page.NewButton(p.desk.Key, p.say(words.PageBack, nil), p.desk.Back))
-	p.all = container.NewPadded(container.NewBorder(nil, foot, nil, nil, container.New(page.Columns{Share: 0.34, Least: 270}, left, right)))
+	p.all = container.NewPadded(container.NewBorder(nil, foot, nil, nil, container.New(page.Columns{Share: 0.38, Least: 280}, left, container.NewVScroll(p.right))))
 }
 
 // begin shows the first symptom noted, or the first there is.
@@ -203,7 +204,7 @@ func (p *Page) show() {
 	symptom := trouble.Symptoms[p.at]
 	made, told := trouble.Made(&d.Visit), trouble.Told(&d, p.do.Estimate())
 	f := trouble.Weigh(symptom, trouble.All(made, told))
-	p.causes.SetText(strings.Join(f.Text(in), "\n"))
+	p.causes.SetText(strings.Join(f.Brief(in), "\n"))
 	p.test = ""
 	buttons := []*page.Button{p.good, p.bad, p.other}
 	if len(f.Next) > 0 {
@@ -228,6 +229,7 @@ func (p *Page) show() {
 	p.told.SetText(strings.Join(lines, "\n   "))
 	p.tellShake(symptom, &d)
 	p.list.Refresh()
+	p.right.Refresh() // texts of other lengths
 }
 
 // tellShake says, of a symptom that is a shake, what line-up can do to this boat.
