@@ -214,3 +214,14 @@ var (
 	lookSections = []string{"round", "vee", "flat"}
 	lookHoses    = []string{"plain", "bellows"}
 )
+
+// ParseDraft reads a hull file that need not be a possible boat yet: its keys and
+// kinds are held to the format, its numbers are not judged.
+func ParseDraft(data []byte, file string) (Hull, error) {
+	root, f := strictjson.Parse(data, file, hullFormat)
+	if f != nil {
+		return Hull{}, f
+	}
+	h, faults := readStructure(root, file, "")
+	return h, Report{Refusals: faults}.Err()
+}

@@ -14,6 +14,7 @@ import (
 // Tape is one laid between two points of S, as drawn.
 type Tape struct {
 	From, To mgl64.Vec3
+	Sight    []mgl64.Vec3 // dashed, leading to From; nil: none
 	Text     string
 }
 
@@ -33,6 +34,9 @@ func (m *Model) markTape(s *State, c *ink, eye mgl64.Vec3, o *render.Overlay) {
 	}
 	t := *s.Tape
 	way := t.To.Sub(t.From)
+	if len(t.Sight) > 1 {
+		o.Lines = append(o.Lines, render.Line{Points: t.Sight, Width: 1.6, Dash: 6, Gap: 5, Colour: c.active})
+	}
 	if way.Len() > 1e-6 {
 		o.Arrows = append(o.Arrows, render.Arrow{From: t.From, To: t.To, Width: 2.5, Head: 11, BothEnds: true, Colour: c.active})
 	}
@@ -48,7 +52,7 @@ func (m *Model) markTape(s *State, c *ink, eye mgl64.Vec3, o *render.Overlay) {
 		o.Lines = append(o.Lines, render.Line{Points: m.marks.strokes[i][:], Width: 3, Colour: c.active})
 	}
 	if t.Text != "" {
-		o.Labels = append(o.Labels, render.Label{At: t.From.Add(t.To).Mul(0.5), Text: t.Text, Font: s.Font, Pivot: [2]float32{0.5, 1}, Offset: [2]float32{0, -14},
+		o.Labels = append(o.Labels, render.Label{At: t.From.Add(t.To).Mul(0.5), Text: t.Text, Font: s.Font, Pivot: [2]float32{0, 1}, Offset: [2]float32{16, -16},
 			Colour: c.text, Plate: c.plate, Leader: c.active, Keep: true})
 	}
 }
@@ -64,7 +68,7 @@ func (m *Model) tapeFocus() ([]mgl64.Vec3, View) {
 	middle := t.From.Add(t.To).Mul(0.5)
 	// As much round it as the tape is long, and never less than a coupling.
 	round := math.Max(0.5*way.Len(), 1.6*m.dims.faceRadius)
-	points := append(box(middle, round), t.From, t.To)
+	points := append(append(box(middle, round), t.From, t.To), t.Sight...)
 	v := View{YawRad: 72 * degree, PitchRad: 16 * degree}
 	if middle.Y() < -1 { // on the starboard side
 		v.YawRad = -v.YawRad

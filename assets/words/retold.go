@@ -16,6 +16,7 @@ import (
 	"embed"
 	"encoding/json"
 	"fmt"
+	"math"
 	"path"
 	"regexp"
 	"slices"
@@ -75,7 +76,11 @@ func readForms(name string) ([]form, error) {
 		if err != nil {
 			return nil, err
 		}
-		table = append(table, form{english: re, literal: len(english) - 2*(len(parts)-1), own: own})
+		f := form{english: re, literal: len(english) - 2*(len(parts)-1), own: own}
+		if strings.HasSuffix(english, "found {}; wanted {}; {}") {
+			f.literal = math.MaxInt // a whole fault is taken apart before any part of it is looked for
+		}
+		table = append(table, f)
 	}
 	slices.SortFunc(table, func(a, b form) int {
 		return cmp.Or(cmp.Compare(b.literal, a.literal), cmp.Compare(a.own, b.own))

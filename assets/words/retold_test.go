@@ -206,6 +206,8 @@ func TestRetold(t *testing.T) {
 	for _, c := range []struct{ english, german string }{
 		{"boat.hull.json: mounts[1].pitch_mm (line 7): found 15 mm; wanted 0.5 to 4 mm; correct the number or its unit",
 			"boat.hull.json: mounts[1].pitch_mm (Zeile 7): gefunden: 15 mm; verlangt: 0,5 bis 4 mm; die Zahl oder ihre Einheit berichtigen"},
+		{"found -3000 mm, with its aft end at -3051 mm; wanted its aft end on the shaft, which ends at -1680 mm; check the bearing's place and the shaft's length",
+			"gefunden: -3000 mm, mit dem hinteren Ende bei -3051 mm; verlangt: sein hinteres Ende auf der Welle, die bei -1680 mm endet; Lagerstelle und Wellenlänge prüfen"},
 		{"nobody says this", "nobody says this"},
 		{"", ""},
 	} {

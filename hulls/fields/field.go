@@ -82,7 +82,12 @@ func (p Point) InS(h *hulls.Hull) [3]float64 {
 }
 
 // Tape is from where to where a number is measured. Its words are the field's.
-type Tape struct{ From, To Point }
+type Tape struct {
+	From, To Point
+	// Sight leads from the middle of the coupling faces to From, where that is in the
+	// open air; nil: From is a thing one can touch.
+	Sight []Point
+}
 
 // Usual is what to take for a number that is not measured, and its
 // plus-or-minus.

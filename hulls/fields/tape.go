@@ -2,11 +2,19 @@ package fields
 
 // This file lays the tape: the two points a number is measured between.
 
-// axis runs along one axis of E to a point, from where that coordinate is nought.
+// axis runs along one axis of E to a point, from where that coordinate is nought:
+// sighted from the middle of the faces along the bed, athwart, then up.
 func axis(toMM [3]float64, k int) *Tape {
 	from := toMM
 	from[k] = 0
-	return &Tape{From: Point{E, from}, To: Point{E, toMM}}
+	t := &Tape{From: Point{E, from}, To: Point{E, toMM}, Sight: []Point{{Frame: E}}}
+	at := [3]float64{}
+	for i := range from {
+		if at[i] = from[i]; from[i] != 0 {
+			t.Sight = append(t.Sight, Point{E, at})
+		}
+	}
+	return t
 }
 
 // reach runs from a point along one axis of E, by a travel.

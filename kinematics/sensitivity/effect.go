@@ -19,6 +19,8 @@ type Effect struct {
 	// nut it changes most; SlideMMPerUnit that of a slide's step. In mm for each
 	// unit of the field; 0: it has none.
 	NutMMPerUnit, SlideMMPerUnit float64
+	// Plus is the plus-or-minus the number is known to now.
+	Plus float64
 	// Care, Guess and Now are the shares of the answer that a plus-or-minus makes:
 	// measured with care, taken unmeasured, and as the number is known now.
 	Care, Guess, Now float64
@@ -108,7 +110,7 @@ func (w *weigher) effect(f fields.Field) Effect {
 	if now == 0 && f.Kind.IsNumber() {
 		now = care
 	}
-	e.Now = w.share(&e, now)
+	e.Plus, e.Now = now, w.share(&e, now)
 	return e
 }
 

@@ -36,7 +36,15 @@ func more(f *fields.Field, now float64, in fields.Inches) float64 {
 }
 
 // leastTold is under what a change is told as less than so much, in mm.
-const leastTold = MMPerThou / 20
+const leastTold = MMPerThou / 100
+
+// fine writes a change of a gap: hundredths of a thou, or ten-thousandths of a mm.
+func (u Units) fine(mm float64) string {
+	if u.Metric {
+		return u.number(mm, 4) + " mm"
+	}
+	return u.number(mm/MMPerThou, 2) + " thou"
+}
 
 // Matter tells how much a field matters: "10 mm more here changes what a flat does
 // at the gap by up to 0.1 thou: a tape is good enough."
@@ -59,9 +67,9 @@ func Matter(s words.Speaker, u Units, in fields.Inches, e *sensitivity.Effect, n
 	if slide := step * e.SlideMMPerUnit / response.StepMM; change < leastTold && slide > leastTold {
 		change, sentence = slide, words.MattersSlide
 	}
-	args["Change"] = s.Say(words.MattersUpTo, words.Args{"Change": u.GapWithUnit(change)})
+	args["Change"] = s.Say(words.MattersUpTo, words.Args{"Change": u.fine(change)})
 	if change < leastTold {
-		args["Change"] = s.Say(words.MattersUnder, words.Args{"Change": u.GapWithUnit(2 * leastTold)})
+		args["Change"] = s.Say(words.MattersUnder, words.Args{"Change": u.fine(leastTold)})
 	}
 	return s.Say(sentence, args)
 }
@@ -72,4 +80,13 @@ func roundStep(v float64) float64 {
 		return float64(int(v + 0.5))
 	}
 	return v
+}
+
+// KnownNow tells what a number's present plus-or-minus comes to, in the answer; "" of
+// one that has none.
+func KnownNow(s words.Speaker, u Units, in fields.Inches, e *sensitivity.Effect) string {
+	if !(e.Plus > 0) {
+		return ""
+	}
+	return s.Say(words.MattersNow, words.Args{"Plus": u.Value(s, &e.Field, fields.Value{Number: e.Plus}, in), "Percent": u.Plain(100*e.Now, 1)})
 }

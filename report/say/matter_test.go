@@ -20,10 +20,10 @@ func TestMatter(t *testing.T) {
 	}
 	want := map[string]string{
 		"/name":                              "It does not change what nuts and slides do.",
-		"/mounts/0/at_mm/0":                  "10 mm more here changes what a flat does at the gap by less than 0.1 thou: a tape is good enough.",
+		"/mounts/0/at_mm/0":                  "10 mm more here changes what a flat does at the gap by less than 0.01 thou: a tape is good enough.",
 		"/mounts/0/thread":                   "What a nut does follows its pitch: worth measuring as well as you can.",
-		"/mounts/2/stiffness_n_per_mm/along": "42 N/mm more here changes what a flat does at the gap by less than 0.1 thou: worth measuring as well as you can.",
-		"/engine/mass_kg":                    "10 kg more here changes what a flat does at the gap by less than 0.1 thou: a rough figure is good enough.",
+		"/mounts/2/stiffness_n_per_mm/along": "42 N/mm more here changes what a flat does at the gap by up to 0.02 thou: worth measuring as well as you can.",
+		"/engine/mass_kg":                    "10 kg more here changes what a flat does at the gap by less than 0.01 thou: a rough figure is good enough.",
 	}
 	for i := range all {
 		e := &all[i]

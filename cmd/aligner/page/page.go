@@ -32,3 +32,11 @@ type Page interface {
 	// Close gives back what the page holds (pictures, goroutines).
 	Close()
 }
+
+// WithPast is a page with a past of its own, to which the shortcuts that undo and
+// redo belong while it stands.
+type WithPast interface {
+	Page
+	Undo()
+	Redo()
+}

@@ -9,6 +9,7 @@ import (
 
 	"fyne.io/fyne/v2"
 
+	"aligner/cmd/aligner/page"
 	"aligner/hulls/visit"
 	"aligner/scene"
 )
@@ -148,6 +149,18 @@ func (w *Window) change(how func(*Settings)) {
 // shortcuts are the keys that work wherever the keyboard is.
 func (w *Window) shortcuts() {
 	c := w.win.Canvas()
-	c.AddShortcut(&fyne.ShortcutUndo{}, func(fyne.Shortcut) { w.undo() })
-	c.AddShortcut(&fyne.ShortcutRedo{}, func(fyne.Shortcut) { w.redo() })
+	c.AddShortcut(&fyne.ShortcutUndo{}, func(fyne.Shortcut) {
+		if p, ok := w.page.(page.WithPast); ok {
+			p.Undo()
+		} else {
+			w.undo()
+		}
+	})
+	c.AddShortcut(&fyne.ShortcutRedo{}, func(fyne.Shortcut) {
+		if p, ok := w.page.(page.WithPast); ok {
+			p.Redo()
+		} else {
+			w.redo()
+		}
+	})
 }

@@ -134,6 +134,8 @@ func (w *Window) showMore(from fyne.CanvasObject) {
 		item(words.CopyText, func() { w.copyResults(false) }),
 		item(words.CopyRows, func() { w.copyResults(true) }),
 		fyne.NewMenuItemSeparator(),
+		item(words.FormMenuNew, w.newBoat),
+		item(words.FormMenuEdit, w.measureAgain),
 		item(words.BackToDrawn, func() { w.do(&visit.BackToDrawn{}) }),
 		fyne.NewMenuItemSeparator(),
 		item(words.LightDark, func() { w.change(func(s *Settings) { s.Dark = !s.Dark }) }),

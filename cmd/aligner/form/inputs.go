@@ -1,0 +1,200 @@
+package form
+
+// This file is what is typed into and chosen from, with the keys that go from field
+// to field.
+
+import (
+	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/widget"
+
+	"aligner/assets/words"
+	"aligner/cmd/aligner/page"
+	"aligner/hulls/fields"
+	"aligner/report/say"
+)
+
+// line is a field typed into.
+type line struct {
+	page.Entry
+	r       *row
+	written string // what the hull says, as it was put there
+}
+
+func newLine(r *row) *line {
+	l := &line{r: r}
+	l.Before = l.keys
+	l.ExtendBaseWidget(l)
+	l.OnSubmitted = func(string) {
+		if l.take() {
+			r.p.next(r.pointer)
+		}
+	}
+	return l
+}
+
+// write puts there what the hull says.
+func (l *line) write(text string) {
+	if l.written = text; l.Text != text {
+		l.SetText(text)
+	}
+}
+
+// keys go from field to field; what was typed is taken on the way.
+func (l *line) keys(k *fyne.KeyEvent) bool {
+	by := 0
+	switch k.Name {
+	case fyne.KeyUp:
+		by = -1
+	case fyne.KeyDown:
+		by = 1
+	default:
+		return l.r.p.keys(k)
+	}
+	if l.Text == l.written || l.take() {
+		l.r.p.step(l.r.pointer, by)
+	}
+	return true
+}
+
+// take enters what was typed; a field left as it stood counts as measured too.
+func (l *line) take() bool {
+	r, p := l.r, l.r.p
+	f := p.field(r.pointer)
+	if f == nil {
+		return false
+	}
+	v := f.Get(&p.h)
+	if l.Text != l.written { // as it stood it has more decimals than are written
+		var ok bool
+		if v, ok = fields.Parse(l.Text, f.Kind, p.d.in); !ok {
+			return r.refuse(p.say(words.FormBadNumber, words.Args{"Text": l.Text, "Example": p.say(p.example(f), nil)}))
+		}
+	}
+	if v == f.Get(&p.h) && !f.Assumed {
+		r.wrong = ""
+		l.write(l.written)
+		r.show(f)
+		return true
+	}
+	if _, err := fields.Set(p.h, r.pointer, v); err != nil {
+		return r.refuse(p.desk.Speaker.Retell(err.Error()))
+	}
+	r.wrong = ""
+	return p.edit(fields.Enter{Pointer: r.pointer, Value: v})
+}
+
+// refuse tells why what was typed is no value, and leaves it standing.
+func (r *row) refuse(why string) bool {
+	r.wrong = why
+	r.show(r.p.field(r.pointer))
+	r.p.middle.Refresh()
+	r.p.bringInSight(r.pointer)
+	return false
+}
+
+// example is how a field may be written.
+func (p *Page) example(f *fields.Field) words.ID {
+	switch {
+	case f.Kind == fields.Length && bool(p.d.in):
+		return words.FormExampleInches
+	case f.Kind == fields.Length:
+		return words.FormExampleMm
+	}
+	return words.FormExample
+}
+
+// FocusGained chooses the field and marks all of it, to be typed over.
+func (l *line) FocusGained() {
+	l.Entry.FocusGained()
+	l.r.p.choose(l.r.pointer)
+	l.TypedShortcut(&fyne.ShortcutSelectAll{})
+}
+
+// FocusLost takes what was typed.
+func (l *line) FocusLost() {
+	l.Entry.FocusLost()
+	if l.Text != l.written && !l.r.p.closed {
+		l.take()
+	}
+}
+
+// TypedShortcut goes through the form's past, not the line's: first back to what
+// the hull says, where something was typed.
+func (l *line) TypedShortcut(s fyne.Shortcut) {
+	switch s.(type) {
+	case *fyne.ShortcutUndo:
+		if l.Text != l.written {
+			l.r.wrong = ""
+			l.SetText(l.written)
+			l.r.show(l.r.p.field(l.r.pointer))
+			return
+		}
+		l.r.p.goBack()
+		l.r.p.focus()
+	case *fyne.ShortcutRedo:
+		l.r.p.goOn()
+		l.r.p.focus()
+	default:
+		l.Entry.TypedShortcut(s)
+	}
+}
+
+// pick is a field chosen from a list.
+type pick struct {
+	widget.Select
+	r     *row
+	own   []string // the choices as the hull file has them
+	quiet bool
+}
+
+func newPick(r *row, f *fields.Field) *pick {
+	c := &pick{r: r, own: f.Choices}
+	c.ExtendBaseWidget(c)
+	c.OnChanged = func(string) {
+		if i := c.SelectedIndex(); !c.quiet && i >= 0 {
+			r.p.edit(fields.Enter{Pointer: r.pointer, Value: fields.Value{Text: c.own[i]}})
+		}
+	}
+	return c
+}
+
+// write shows which is chosen; one that is on no list is shown all the same.
+func (c *pick) write(f *fields.Field, now string) {
+	c.quiet = true
+	defer func() { c.quiet = false }()
+	c.own = f.Choices
+	at := -1
+	options := make([]string, len(c.own))
+	for i, choice := range c.own {
+		options[i] = c.r.p.units().Value(c.r.p.desk.Speaker, f, fields.Value{Text: choice}, c.r.p.d.in)
+		if choice == now {
+			at = i
+		}
+	}
+	if at < 0 {
+		c.own, options, at = append(c.own, now), append(options, say.Choice(c.r.p.desk.Speaker, now)), len(options)
+	}
+	c.Options = options
+	c.SetSelectedIndex(at)
+}
+
+// FocusGained chooses the field.
+func (c *pick) FocusGained() {
+	c.Select.FocusGained()
+	c.r.p.choose(c.r.pointer)
+}
+
+// TypedKey goes on with Enter, and from field to field with up and down; left and
+// right choose, as in every list of the library's.
+func (c *pick) TypedKey(k *fyne.KeyEvent) {
+	switch k.Name {
+	case fyne.KeyReturn, fyne.KeyEnter, fyne.KeyDown:
+		c.r.p.next(c.r.pointer)
+	case fyne.KeyUp:
+		c.r.p.step(c.r.pointer, -1)
+	default:
+		if !c.r.p.keys(k) {
+			c.Select.TypedKey(k)
+		}
+	}
+}
