@@ -129,4 +129,7 @@ const (
 	FormBack             ID = "form_back"
 	MattersNow           ID = "matters_now"
 	FormUsualIs          ID = "form_usual_is"
+	HullLearnt           ID = "hull_learnt"
+	HelpHullsLearn       ID = "help_hulls_learn"
+	FormEarlier          ID = "form_earlier"
 )

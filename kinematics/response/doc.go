@@ -28,6 +28,9 @@
 // covariance, correct R and the present gap at once (a Gaussian update). A
 // change too far off for all that is named: it is no matter of tolerances then.
 //
-// What it leaves out: that R changes along a large move (beyond the secant),
-// and learning from visits before this one, until a caller gives it those.
+// What a boat answered before, in visits past or to one nut turned for the purpose,
+// stands in her hull file (hulls.Measured) and corrects the model once, in the same
+// way, before any visit does.
+//
+// What it leaves out: that R changes along a large move (beyond the secant).
 package response

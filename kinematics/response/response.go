@@ -38,8 +38,11 @@ type Model struct {
 	Items  []Item
 	Held   kinematics.Held
 	Afloat bool
-	line   *kinematics.DriveLine
-	cov    *mat.SymDense
+	// Measured is how many answers in the hull file it was corrected by.
+	Measured int
+	line     *kinematics.DriveLine
+	cov      *mat.SymDense
+	shift    []float64 // of the mean, by those answers; nil: none
 }
 
 // The model's own errors beside the hull's numbers: friction, a nut's play, the
@@ -98,7 +101,7 @@ func NewModel(h *hulls.Hull, held kinematics.Held, afloat bool) (*Model, error) 
 		own := modelPart*v*modelPart*v + modelFloorMM*modelFloorMM
 		m.cov.SetSym(i, i, m.cov.At(i, i)+own)
 	}
-	return m, nil
+	return m, m.learnMeasured(nominal)
 }
 
 // moved is the response about the drawn state with one number moved.
@@ -189,7 +192,7 @@ func (m *Model) At(liftMM, slideMM []float64) (*Response, error) {
 	if err != nil {
 		return nil, err
 	}
-	return &Response{Items: m.Items, Mean: mean, Cov: m.cov}, nil
+	return &Response{Items: m.Items, Mean: m.shifted(mean), Cov: m.cov}, nil
 }
 
 // Solve answers a state of the hull, as the model holds it if s.Held is "".

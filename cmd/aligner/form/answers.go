@@ -3,7 +3,9 @@ package form
 // This file is the sheet on which is entered what the boat answered to one nut.
 
 import (
+	"maps"
 	"math"
+	"slices"
 	"strconv"
 	"strings"
 	"time"
@@ -54,6 +56,9 @@ func (p *Page) answers(box *fyne.Container) fyne.Focusable {
 		label(words.FormAnswerBefore), before, label(words.FormAnswerAfter), after,
 		label(words.FormAnswerError), right))
 	box.Add(p.button(words.FormAnswerAdd, add))
+	if p.do.Book != nil && p.d.id != 0 {
+		box.Add(p.button(words.FormEarlier, p.takeEarlier))
+	}
 	for _, m := range p.h.MeasuredResponse {
 		text(box, said(s, u, &m), false)
 	}
@@ -65,11 +70,28 @@ func (p *Page) answers(box *fyne.Container) fyne.Focusable {
 	return mount
 }
 
+// takeEarlier takes in what she answered in the logbook's visits.
+func (p *Page) takeEarlier() {
+	h, added, err := Earlier(p.do.Book, p.d.id, p.h)
+	if err == nil && added > 0 {
+		p.edit(fields.Replace{Hull: h})
+	}
+	if err != nil {
+		p.tell(p.desk.Speaker.Retell(err.Error()))
+		return
+	}
+	p.tell(p.say(words.HullLearnt, words.Args{"Name": p.h.Name, "Count": added, "All": len(p.h.MeasuredResponse)}))
+	p.focus()
+}
+
 // said is one answer in a line: what it changed.
 func said(s words.Speaker, u say.Units, m *hulls.Measured) string {
 	var moved []string
-	for mount, flats := range m.NutFlats {
-		moved = append(moved, s.Say(words.FormAnswerMoved, words.Args{"Mount": mount, "Flats": u.Plain(flats, 2)}))
+	for _, mount := range slices.Sorted(maps.Keys(m.NutFlats)) {
+		moved = append(moved, s.Say(words.FormAnswerMoved, words.Args{"Mount": mount, "Flats": u.Plain(m.NutFlats[mount], 2)}))
+	}
+	for _, mount := range slices.Sorted(maps.Keys(m.SlideMM)) {
+		moved = append(moved, mount+" "+u.MM(m.SlideMM[mount]))
 	}
 	return s.Say(words.FormAnswerLine, words.Args{"When": m.When, "Moved": strings.Join(moved, ", "),
 		"Top": u.Gap(2 * (m.After.CosMM - m.Before.CosMM)), "Side": u.Gap(2 * (m.After.SinMM - m.Before.SinMM)), "Unit": u.GapUnit()})
