@@ -22,14 +22,15 @@ type beginSheet struct {
 	state    *stateForm
 	leaves   *leavesForm
 	rule     *ruleForm
+	own      *ownForm
 	target   *targetForm
 	rest     *restForm
 }
 
 func newBeginSheet(w *Window) *beginSheet {
-	s := &beginSheet{w: w, cautions: newCautionBox(w), state: newStateForm(w), leaves: newLeavesForm(w), rule: newRuleForm(w),
+	s := &beginSheet{w: w, cautions: newCautionBox(w), state: newStateForm(w), leaves: newLeavesForm(w), rule: newRuleForm(w), own: newOwnForm(w),
 		target: newTargetForm(w), rest: newRestForm(w)}
-	s.box = container.NewVBox(s.cautions.box, s.state.box, s.leaves.box, s.rule.box, s.target.box, s.rest.box,
+	s.box = container.NewVBox(s.cautions.box, s.state.box, s.leaves.box, s.rule.box, s.own.box, s.target.box, s.rest.box,
 		newPress(w, w.speaker.Say(words.BeginNext, nil), func() { w.enter(stageLook) }))
 	return s
 }
@@ -47,6 +48,7 @@ func (s *beginSheet) show(d *visit.Document) {
 	s.state.show(d)
 	s.leaves.show(d)
 	s.rule.show(d)
+	s.own.show(d)
 	s.target.show(d)
 	s.rest.show(d)
 }

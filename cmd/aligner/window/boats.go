@@ -36,7 +36,11 @@ func (w *Window) allBoats() {
 		return boats.New(d, book, boats.Do{
 			Open: func(id logbook.VisitID) error { return w.openKept(book, id) },
 			Begin: func(id logbook.HullID) error {
-				return w.goOnWith(w.keeper.BeginOn(id))
+				past, err := w.keeper.BeginOn(id)
+				if err == nil {
+					err = w.begun(past)
+				}
+				return w.goOnWith(past, err)
 			},
 			Hull: func(name string) {
 				w.back()

@@ -49,6 +49,7 @@ type Past interface{ past }
 // worked on goes on where it was left; nil: none.
 func (w *Window) Keep(k Keeper, going Past) {
 	w.keeper = k
+	w.lastMechanic()
 	if going != nil {
 		w.goOn(going)
 	}
@@ -111,7 +112,7 @@ func (w *Window) beginKeeping() error {
 		return nil
 	}
 	w.history, w.kept = session, true
-	return nil
+	return w.begun(session)
 }
 
 // Do records an edit, as the hand on the window would.

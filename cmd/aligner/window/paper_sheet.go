@@ -168,7 +168,7 @@ func (f *saveForm) save() {
 		path += f.ending
 	}
 	f.w.settings.Folder = filepath.Dir(path)
-	f.w.settings.Save(f.w.prefs)
+	f.w.settings.SaveOfMachine(f.w.prefs)
 	f.close()
 	f.then(path)
 }

@@ -62,6 +62,7 @@ func Load(p fyne.Preferences) Settings {
 
 // Save keeps the settings.
 func (s Settings) Save(p fyne.Preferences) {
+	s.SaveOfMachine(p)
 	p.SetString("language", s.Language)
 	p.SetBool("metric", s.Metric)
 	p.SetBool("looking_aft", s.LookingAft)
@@ -69,6 +70,10 @@ func (s Settings) Save(p fyne.Preferences) {
 	p.SetBool("no_motion", s.NoMotion)
 	p.SetFloat("text_size", s.TextSize)
 	p.SetFloat("exaggeration", s.Exaggeration)
+}
+
+// SaveOfMachine keeps those that are this machine's, whoever is at work.
+func (s Settings) SaveOfMachine(p fyne.Preferences) {
 	p.SetString("boat", s.Boat)
 	p.SetString("folder", s.Folder)
 	p.SetFloat("width", s.Width)

@@ -138,6 +138,7 @@ func (w *Window) showMore(from fyne.CanvasObject) {
 		item(words.FormMenuEdit, w.measureAgain),
 		item(words.BackToDrawn, func() { w.do(&visit.BackToDrawn{}) }),
 		fyne.NewMenuItemSeparator(),
+		w.mechanicItem(),
 		item(words.LightDark, func() { w.change(func(s *Settings) { s.Dark = !s.Dark }) }),
 		item(words.LargerText, func() { w.change(larger) }),
 		fyne.NewMenuItemSeparator(),

@@ -27,6 +27,7 @@ type Window struct {
 	win      fyne.Window
 	prefs    fyne.Preferences
 	settings Settings
+	who      mechanic
 	speaker  words.Speaker
 	open     func(name string) ([]byte, hulls.Hull, error)
 
@@ -339,7 +340,7 @@ func (w *Window) close() {
 	size := w.win.Canvas().Size()
 	w.settings.Boat = w.history.Now().HullName
 	w.settings.Width, w.settings.Height = float64(size.Width), float64(size.Height)
-	w.settings.Save(w.prefs)
+	w.keepSettings()
 	w.workOut()
 	w.leavePage()
 	w.picture.Close()
