@@ -21,7 +21,8 @@ const (
 	GaugeTitle         ID = "gauge_title"     // Number, Held, By, Turn, Apart, Flange, Unit
 	GaugeTitleNew      ID = "gauge_title_new" // Held, By, Unit
 	GaugeCorrect       ID = "gauge_correct"   // Number
-	GaugeNextOne       ID = "gauge_next_one"
+	GaugeNextOne       ID = "gauge_next_one"  // Kind
+	GaugeNextKind      ID = "gauge_next_kind" // Kind, Clock
 	GaugeTakeOut       ID = "gauge_take_out"
 	GaugeEnoughWithin  ID = "gauge_enough_within"
 	GaugeEnoughOutside ID = "gauge_enough_outside"
@@ -55,6 +56,7 @@ const (
 	HoldPush           ID = "hold_push"
 	HoldHook           ID = "hold_hook"
 	TurnSame           ID = "turn_same"
+	TurnMarks          ID = "turn_marks"
 	TurnBoth           ID = "turn_both"
 	TurnShaft          ID = "turn_shaft"
 	TurnFlange         ID = "turn_flange"

@@ -5,6 +5,7 @@ package words
 const (
 	HelpButton        ID = "help_button"
 	HelpTitle         ID = "help_title" // Stage
+	HelpCautions      ID = "help_cautions"
 	HelpKeysHere      ID = "help_keys_here"
 	HelpKeysAlways    ID = "help_keys_always"
 	HelpKeysPicture   ID = "help_keys_picture"

@@ -81,6 +81,26 @@ func (w *Window) defaultSaid(id words.ID) string {
 	return ""
 }
 
+// anyGauged reports whether the visit has a gauging with readings of the faces.
+func anyGauged(v *visit.Visit) bool {
+	for _, e := range v.Events {
+		if g := e.Gauging; g != nil && len(g.Readings) > 0 && !onlyStrips(g) {
+			return true
+		}
+	}
+	return false
+}
+
+// cautionLine is a stage's cautions in short, where they bite; F1 says where they
+// are from.
+func (w *Window) cautionLine(stage job.Stage, d *visit.Document) string {
+	var all []string
+	for _, c := range job.Cautions(stage, d.Visit.State.Afloat()) {
+		all = append(all, c.Text.Say(w.speaker, w.units()))
+	}
+	return strings.Join(all, " ")
+}
+
 // cautionsOf are a stage's cautions, each with where it is from.
 func (w *Window) cautionsOf(stage job.Stage, d *visit.Document) string {
 	var lines []string

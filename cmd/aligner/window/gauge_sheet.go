@@ -36,7 +36,7 @@ type gaugeSheet struct {
 	hold     *holdForm
 	picked   int // the reading being corrected; -1: none
 
-	begun, fresh []fyne.CanvasObject // what stands in the sheet, and in which order
+	line *fyne.Container // the entry and what is asked for
 }
 
 func newGaugeSheet(w *Window) *gaugeSheet {
@@ -47,22 +47,36 @@ func newGaugeSheet(w *Window) *gaugeSheet {
 	s.entry.OnSubmitted = s.typed
 	s.kinds, s.hold, s.turns = newKindForm(s), newHoldForm(s), newTurnForm(s)
 	s.out = newPress(w, w.speaker.Say(words.GaugeTakeOut, nil), s.takeOut)
-	line := container.NewBorder(nil, nil, s.asked, nil, s.entry)
-	s.begun = []fyne.CanvasObject{s.title, line, s.list, s.out, s.estimate, s.kinds.box, s.turns.box, s.hold.box}
-	s.fresh = []fyne.CanvasObject{s.title, line, s.bites, s.hold.box, s.kinds.box, s.estimate, s.turns.box}
-	s.box = container.NewVBox(s.fresh...)
+	s.line = container.NewBorder(nil, nil, s.asked, nil, s.entry)
+	s.box = container.NewVBox()
+	s.arrange(false)
 	return s
 }
 
-// arrange puts how the shaft is held before the first reading, and what the
-// readings come to before it afterwards.
+// arrange puts how the shaft is held before the first reading, what the readings
+// come to before it afterwards; and what goes with a kind under the line, unless
+// it is the leaf.
 func (s *gaugeSheet) arrange(begun bool) {
-	want := s.fresh
-	if begun {
-		want = s.begun
+	order := []fyne.CanvasObject{s.title, s.line}
+	other := s.kinds.kind() != "leaf"
+	if other {
+		order = append(order, s.kinds.box)
 	}
-	if len(s.box.Objects) != len(want) {
-		s.box.Objects = slices.Clone(want)
+	if begun {
+		order = append(order, s.list, s.out, s.estimate)
+	} else {
+		order = append(order, s.bites, s.hold.box)
+	}
+	if !other {
+		order = append(order, s.kinds.box)
+	}
+	if begun {
+		order = append(order, s.turns.box, s.hold.box)
+	} else {
+		order = append(order, s.estimate, s.turns.box)
+	}
+	if !slices.Equal(s.box.Objects, order) {
+		s.box.Objects = order
 		s.box.Refresh()
 	}
 }
@@ -257,7 +271,9 @@ func (s *gaugeSheet) show(d *visit.Document) {
 	case s.picked >= 0:
 		s.asked.SetText(sp.Say(words.GaugeCorrect, words.Args{"Number": s.picked + 1}))
 	case s.kinds.placeless():
-		s.asked.SetText(sp.Say(words.GaugeNextOne, nil))
+		s.asked.SetText(sp.Say(words.GaugeNextOne, words.Args{"Kind": s.kinds.kind()}))
+	case s.kinds.kind() != "leaf":
+		s.asked.SetText(sp.Say(words.GaugeNextKind, words.Args{"Kind": s.kinds.kind(), "Clock": s.w.writePlace(set.AskedDeg)}))
 	default:
 		s.asked.SetText(sp.Say(words.GaugeEntry, words.Args{"Clock": s.w.writePlace(set.AskedDeg)}))
 	}
@@ -265,9 +281,12 @@ func (s *gaugeSheet) show(d *visit.Document) {
 	s.fillChips(&d.Visit, event)
 	showIf(s.out, s.picked >= 0)
 	begun := event >= 0 && len(d.Visit.Events[event].Gauging.Readings) > 0
-	if !begun {
-		s.bites.SetText(s.w.cautionsOf(job.Gauging, d))
+	if !anyGauged(&d.Visit) {
+		s.bites.SetText(s.w.cautionLine(job.Gauging, d))
+	} else {
+		s.bites.SetText("")
 	}
+	showIf(s.bites, s.bites.Text != "")
 	s.arrange(begun)
 	s.estimate.SetText(strings.Join(s.told(d), "\n"))
 	s.turns.show(&d.Visit, event)

@@ -43,6 +43,10 @@ var stageHelpWords = [stages][]words.ID{
 	stageMove:  {words.HelpMove}, stageFasten: {words.HelpFasten}, stageHandOver: {words.HelpHandOver},
 }
 
+// jobStages are the job's, for what can hurt at each.
+var jobStages = map[stage]job.Stage{stageBegin: job.LookingOver, stageLook: job.LookingOver, stageGauge: job.Gauging,
+	stageMove: job.Moving, stageFasten: job.Fastening, stageHandOver: job.HandingOver}
+
 // showHelp turns to what is said of the present stage.
 func (w *Window) showHelp() {
 	at := w.stage
@@ -59,6 +63,14 @@ func (w *Window) showHelp() {
 			return lines
 		}
 		parts := []reader.Part{{Lines: what}}
+		if stage, ok := jobStages[at]; ok {
+			doc := w.history.Now()
+			p := reader.Part{Heading: say(words.HelpCautions)}
+			for _, c := range job.Cautions(stage, doc.Visit.State.Afloat()) {
+				p.Lines = append(p.Lines, reader.Line{Text: c.Text.Say(d.Speaker, d.Looks.Units), From: w.from(c.Sources)})
+			}
+			parts = append(parts, p)
+		}
 		if len(stageHelp[at]) > 0 {
 			parts = append(parts, reader.Part{Heading: say(words.HelpKeysHere), Lines: keys(stageHelp[at])})
 		}

@@ -35,8 +35,8 @@ type mate struct {
 	given float64          // how much of what the model says she gives
 	// pulls is what tightening a mount's nut moves it by, in flats; nil: nothing.
 	pulls  map[string]float64
-	runOut [2]float64 // at the marks, in mm
-	events int        // of the visit that the boat has answered already
+	runOut [2][2]float64 // of shaft and flange, at their marks, in mm
+	events int           // of the visit that the boat has answered already
 }
 
 // aboard opens a worked visit as it stood before its first move.
@@ -65,7 +65,7 @@ func aboard(t *testing.T, name string) *mate {
 	first.Gap.MeanMM = [2]float64{whole.States[0].CosMM, whole.States[0].SinMM}
 	for half := range whole.RunOut {
 		for k := range 2 {
-			m.runOut[k] += whole.RunOut[half].MeanMM[k]
+			m.runOut[half][k] = whole.RunOut[half].MeanMM[k]
 		}
 	}
 	moved := 0
@@ -130,7 +130,14 @@ func (m *mate) gapMM(deg float64) float64 {
 	if err := m.line.Solve(&m.state, &r); err != nil {
 		m.t.Fatal(err)
 	}
-	a, b := r.Gap.CosMM+m.runOut[0], r.Gap.SinMM+m.runOut[1]
+	// The halves stand as they were turned last.
+	a, b := r.Gap.CosMM, r.Gap.SinMM
+	g := m.w.gauging.hold.asked()
+	for half, turn := range [2]float64{g.ShaftTurnDeg, g.FlangeTurnDeg} {
+		sin, cos := math.Sincos(turn * math.Pi / 180)
+		a += m.runOut[half][0]*cos - m.runOut[half][1]*sin
+		b += m.runOut[half][0]*sin + m.runOut[half][1]*cos
+	}
 	sin, cos := math.Sincos(deg * math.Pi / 180)
 	return math.Hypot(a, b) + a*cos + b*sin
 }
@@ -141,6 +148,9 @@ func (m *mate) gauge(hours ...string) {
 	m.t.Helper()
 	m.answer()
 	m.press(fyne.KeyF4)
+	if g := m.w.gauging.hold.asked(); g.ShaftTurnDeg != 0 || g.FlangeTurnDeg != 0 {
+		m.w.gauging.turns.marks.Tapped(nil)
+	}
 	d := m.w.history.Now()
 	unit, leaves := m.w.gauging.leaves(&d.Visit)
 	for _, hour := range hours {

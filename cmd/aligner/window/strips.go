@@ -64,7 +64,7 @@ func newTopStrip(w *Window) *topStrip {
 	t.state.Importance = widget.LowImportance
 	t.speaker = s
 	t.visits.PlaceHolder = s.Say(words.VisitChoose, nil)
-	t.box = container.NewBorder(nil, nil, container.NewHBox(all, t.boats, t.visits, t.state), container.NewHBox(t.more, t.undo, t.redo))
+	t.box = container.NewBorder(nil, nil, container.NewHBox(all, t.boats, t.visits, t.state), container.NewHBox(widget.NewButton("?", w.showHelp), t.more, t.undo, t.redo))
 	return t
 }
 

@@ -21,7 +21,7 @@ type turnForm struct {
 	box      *fyne.Container
 	proposed *press
 
-	same, both, shaft, flange *press
+	same, marks, both, shaft, flange *press
 
 	to [2]float64 // what is proposed, of shaft and flange
 }
@@ -33,12 +33,12 @@ func newTurnForm(s *gaugeSheet) *turnForm {
 		return newPress(w, w.speaker.Say(id, nil), func() { f.by(shaft, flange) })
 	}
 	f.same, f.both = turn(words.TurnSame, 0, 0), turn(words.TurnBoth, 90, 90)
+	f.marks = newPress(w, w.speaker.Say(words.TurnMarks, nil), func() { f.begin(0, 0) })
 	f.shaft, f.flange = turn(words.TurnShaft, 90, 0), turn(words.TurnFlange, 0, 90)
 	f.proposed = newPress(w, "", func() { f.begin(f.to[0], f.to[1]) })
 	f.proposed.Importance = widget.HighImportance
 	f.box = container.NewVBox(w.heading(words.GaugeAgain), f.proposed,
-		container.New(shares{0.5, 0.5}, f.same, f.both),
-		container.New(shares{0.5, 0.5}, f.shaft, f.flange))
+		pair(f.same, f.marks), f.both, pair(f.shaft, f.flange))
 	return f
 }
 

@@ -165,7 +165,7 @@ func (h *hands) move(m *visit.Move) bool {
 	h.t.Helper()
 	h.key(fyne.KeyF5, fyne.KeyEscape)
 	h.did = append(h.did, deed{wait: true}) // for the plan
-	h.letters("d")
+	h.letters("q")
 	f := h.w.moving.form
 	if !f.box.Visible() {
 		return false
