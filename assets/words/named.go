@@ -21,6 +21,7 @@ var named = map[string]string{
 	"Finding":   "finding",
 	"Named":     "rule", // those in common use
 	"DueReason": "due_reason",
+	"FieldKey":  "field", // of a hull's measurements
 	"Symptom":   "symptom",
 	"Test":      "trouble_test",
 	"Answer":    "test_answer",

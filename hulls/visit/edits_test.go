@@ -13,6 +13,7 @@ import (
 
 	"aligner/assets"
 	"aligner/hulls"
+	"aligner/hulls/fields"
 )
 
 func document(t *testing.T, name string) Document {
@@ -91,6 +92,11 @@ func edits(t *testing.T) []Edit {
 		&MindCautions{},
 		&SetReach{FromDeg: 270, ToDeg: 90},
 		&SetReach{ToDeg: 360},
+		&ChangeHull{Changes: []HullChange{{Pointer: "/mounts/0/thread", Key: "mount_thread", Value: fields.Value{Text: "M16x1.5"}, Plus: -1}}},
+		&ChangeHull{Changes: []HullChange{
+			{Pointer: "/engine/mass_kg", Key: "engine_mass", Number: true, Value: fields.Value{Number: 401.5}, Plus: 12},
+			{Pointer: "/mounts/1/at_mm/0", Key: "mount_x", Number: true, Value: fields.Value{Number: 741}, Plus: -1},
+		}},
 		&BeginGauging{Date: "2026-05-16", Gauging: Gauging{Held: "seated", Seating: 2, ShaftTurnDeg: 180}},
 		&BeginGauging{Gauging: Gauging{Held: "snug", BoltsIn: true, Readings: []Reading{leaf, Pilot{Enters: "freely"}}}},
 		&ChangeGauging{Event: 0, Gauging: Gauging{Held: "centred", HeldBy: "scale"}},
