@@ -134,4 +134,7 @@ const (
 	FormEarlier           ID = "form_earlier"
 	EditChangeHull        ID = "edit_change_hull"
 	EditChangeHullSeveral ID = "edit_change_hull_several"
+	FormNotInVisit        ID = "form_not_in_visit"
+	FormMeasure           ID = "form_measure"
+	FormKeepCopy          ID = "form_keep_copy"
 )

@@ -25,7 +25,7 @@ type boat struct {
 	line                  *logbook.HullLine // nil: none
 	box                   *fyne.Container
 	name, what, due, none *widget.Label
-	begin, carry          *page.Button
+	begin, measure, carry *page.Button
 	visits                *page.List
 	lines                 []logbook.VisitLine
 	photos                *fyne.Container
@@ -42,10 +42,11 @@ func newBoat(p *Page) *boat {
 		l.Wrapping = fyne.TextWrapWord
 	}
 	b.begin = page.NewButton(p.desk.Key, p.say(words.BoatsBegin, nil), b.beginVisit)
+	b.measure = page.NewButton(p.desk.Key, p.say(words.FormMeasure, nil), b.measureAgain)
 	b.carry = page.NewButton(p.desk.Key, p.say(words.BoatsTakeOut, nil), b.takeOut)
 	b.visits = page.NewList(p.desk.Key, func() int { return len(b.lines) }, newRow, b.row, b.choose)
 	b.visits.Open = b.open
-	head := container.NewVBox(container.New(tight{}, b.name, b.what, b.due), container.NewHBox(b.begin, b.carry))
+	head := container.NewVBox(container.New(tight{}, b.name, b.what, b.due), container.NewHBox(b.begin, b.measure, b.carry))
 	b.box = container.NewBorder(container.NewVBox(b.none, head), container.NewHScroll(b.photos), nil, nil, b.visits)
 	return b
 }
@@ -55,7 +56,7 @@ func (b *boat) show(l *logbook.HullLine) {
 	b.line = l
 	b.lines = nil
 	b.visits.Forget()
-	for _, o := range []fyne.CanvasObject{b.name, b.what, b.due, b.begin, b.carry} {
+	for _, o := range []fyne.CanvasObject{b.name, b.what, b.due, b.begin, b.measure, b.carry} {
 		if l == nil {
 			o.Hide()
 		} else {
@@ -113,6 +114,12 @@ func (b *boat) enter() {
 
 func (b *boat) open(i int) {
 	if err := b.p.do.Open(b.lines[i].ID); err != nil {
+		b.p.fail(err)
+	}
+}
+
+func (b *boat) measureAgain() {
+	if err := b.p.do.Measure(b.line.ID); err != nil {
 		b.p.fail(err)
 	}
 }

@@ -19,6 +19,9 @@ type Do struct {
 	Open  func(logbook.VisitID) error // goes on with a visit
 	Begin func(logbook.HullID) error  // begins a visit of a boat
 	Hull  func(name string)           // shows a built-in boat
+	New   func()                      // begins a boat of one's own
+	// Measure shows a boat's measurements, to be measured again.
+	Measure func(logbook.HullID) error
 }
 
 // Page is the page of all boats.
@@ -58,7 +61,7 @@ func (p *Page) say(id words.ID, args words.Args) string { return p.desk.Speaker.
 func (p *Page) lay() {
 	button := func(id words.ID, do func()) fyne.CanvasObject { return page.NewButton(p.desk.Key, p.say(id, nil), do) }
 	left := container.NewBorder(container.NewBorder(nil, nil, nil, p.count, p.words), nil, nil, nil, p.list)
-	foot := container.NewHBox(button(words.BoatsTakeIn, p.takeIn), p.builtIn(), layout.NewSpacer(), button(words.PageBack, p.desk.Back))
+	foot := container.NewHBox(button(words.FormMenuNew, p.do.New), button(words.BoatsTakeIn, p.takeIn), p.builtIn(), layout.NewSpacer(), button(words.PageBack, p.desk.Back))
 	halves := container.New(page.Columns{Share: 0.42, Least: 300}, left, p.boat.box)
 	p.all = container.NewPadded(container.NewBorder(nil, container.NewVBox(p.told, foot), nil, nil, halves))
 }

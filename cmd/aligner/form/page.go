@@ -23,10 +23,13 @@ import (
 type Do struct {
 	// Book is the logbook to keep boats in; nil: there is none.
 	Book *logbook.Book
-	// Kept is told each time the boat was kept in the logbook; nil: nobody asks.
-	Kept func(logbook.HullID, hulls.Hull)
+	// Kept is told each time the boat was kept in the logbook, and may say why that
+	// is not all; nil: nobody asks.
+	Kept func(hulls.Hull) error
 	// Work shows the boat in the window, to be worked on; nil: not offered.
-	Work func(logbook.HullID, hulls.Hull)
+	Work func(hulls.Hull)
+	// Aside works in the background and then shows, on the window's own goroutine.
+	Aside func(work, show func())
 }
 
 // Page is the form.
@@ -43,7 +46,6 @@ type Page struct {
 	noWork  bool // they cannot be
 	turn    int  // of the working out that counts
 	closed  bool
-	aside   func(work, done func()) // works in the background, then shows
 
 	parts      []part
 	left       *fyne.Container
@@ -60,10 +62,8 @@ type Page struct {
 }
 
 // New makes the page of a draft.
-func New(desk page.Desk, d *Draft, do Do) *Page { return newPage(desk, d, do, inBackground) }
-
-func newPage(desk page.Desk, d *Draft, do Do, aside func(work, done func())) *Page {
-	p := &Page{desk: desk, do: do, d: d, aside: aside}
+func New(desk page.Desk, d *Draft, do Do) *Page {
+	p := &Page{desk: desk, do: do, d: d}
 	if !d.asked {
 		d.in = fields.Inches(!desk.Looks.Units.Metric)
 	}

@@ -58,7 +58,7 @@ func (b *bench) open(d *Draft, language string) {
 			done()
 		}
 	}
-	b.p = newPage(desk, d, Do{Book: b.book}, here)
+	b.p = New(desk, d, Do{Book: b.book, Aside: here})
 	b.win.SetContent(b.p.Content())
 	b.t.Cleanup(b.p.Close)
 	if f := b.p.Focus(); f != nil {

@@ -206,14 +206,21 @@ func (p *Page) keep(box *fyne.Container) fyne.Focusable {
 		return nil
 	}
 	book := p.button(words.FormKeepBook, p.keepInBook)
+	box.Add(book)
+	if p.d.id != 0 {
+		box.Add(p.button(words.FormKeepCopy, func() {
+			p.d.id = 0
+			p.edit(fields.Replace{Hull: fields.Copy(p.h, p.h.Name)})
+			p.keepInBook()
+		}))
+	}
 	file := page.NewEntry(p.keys)
 	file.SetPlaceHolder(p.h.Name + ".hull.json")
 	write := func() { p.writeFile(file.Text) }
 	file.OnSubmitted = func(string) { write() }
-	box.Add(book)
 	box.Add(container.NewBorder(nil, nil, widget.NewLabel(p.say(words.FormFileName, nil)), p.button(words.FormKeepFile, write), file))
 	if p.do.Work != nil {
-		box.Add(p.button(words.FormOnScreen, func() { p.do.Work(p.d.id, p.h) }))
+		box.Add(p.button(words.FormOnScreen, func() { p.do.Work(p.h) }))
 	}
 	return book
 }
@@ -234,10 +241,13 @@ func (p *Page) keepInBook() {
 		return
 	}
 	_ = p.do.Book.DropDraft() // kept now; one left behind is offered again, no more
+	told := p.say(words.FormKeptBook, words.Args{"Name": p.h.Name, "Number": p.d.id})
 	if p.do.Kept != nil {
-		p.do.Kept(p.d.id, p.h)
+		if err := p.do.Kept(p.h); err != nil {
+			told += " " + p.say(words.FormNotInVisit, words.Args{"Why": p.desk.Speaker.Retell(err.Error())})
+		}
 	}
-	p.tell(p.say(words.FormKeptBook, words.Args{"Name": p.h.Name, "Number": p.d.id}))
+	p.tell(told)
 }
 
 func (p *Page) writeFile(path string) {

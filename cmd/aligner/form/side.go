@@ -61,7 +61,7 @@ func (s *side) rebuild() {
 	s.turn++
 	turn := s.turn
 	var made *scene.Model
-	s.p.aside(func() { made = scene.NewModel(h) }, func() {
+	s.p.do.Aside(func() { made = scene.NewModel(h) }, func() {
 		if turn == s.turn && !s.p.closed {
 			s.use(made)
 		}

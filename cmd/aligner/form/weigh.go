@@ -3,20 +3,10 @@ package form
 // This file works out how much each number matters, beside the form.
 
 import (
-	"fyne.io/fyne/v2"
-
 	"aligner/hulls"
 	"aligner/kinematics"
 	"aligner/kinematics/sensitivity"
 )
-
-// inBackground works on a goroutine of its own and shows on the window's.
-func inBackground(work, done func()) {
-	go func() {
-		work()
-		fyne.Do(done)
-	}()
-}
 
 // weigh begins to work the hull out. What was known of her before stands until
 // then: it is nearly right.
@@ -30,7 +20,7 @@ func (p *Page) weigh() {
 	turn, h := p.turn, p.h
 	var all []sensitivity.Effect
 	var err error
-	p.aside(func() { all, err = sensitivity.Effects(&h, heldOf(&h), false) }, func() {
+	p.do.Aside(func() { all, err = sensitivity.Effects(&h, heldOf(&h), false) }, func() {
 		if turn != p.turn || p.closed {
 			return // another edit has been made since
 		}

@@ -8,6 +8,7 @@ import (
 
 	"aligner/assets/words"
 	"aligner/cmd/aligner/boats"
+	"aligner/cmd/aligner/form"
 	"aligner/cmd/aligner/page"
 	"aligner/hulls"
 	"aligner/hulls/logbook"
@@ -45,6 +46,14 @@ func (w *Window) allBoats() {
 			Hull: func(name string) {
 				w.back()
 				w.openBoat(name)
+			},
+			New: w.newBoat,
+			Measure: func(id logbook.HullID) error {
+				h, err := book.Hull(id)
+				if err == nil {
+					w.ownBoat(form.EditDraft(h.Hull, id))
+				}
+				return err
 			},
 		})
 	})
