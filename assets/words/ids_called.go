@@ -40,8 +40,10 @@ const (
 	HoldSnug         ID = "hold_snug"
 	HoldBolted       ID = "hold_bolted"
 	LiftHow          ID = "lift_how"      // Lift, Hook
-	LiftScale        ID = "lift_scale"    // Pull, Span
-	LiftNoScale      ID = "lift_no_scale" // Pull, Span
-	LiftRule         ID = "lift_rule"     // Rule, Error, Gap
-	LiftHeight       ID = "lift_height"   // Gap
+	LiftScale        ID = "lift_scale"    // Pull, Unit, Span
+	LiftNoScale      ID = "lift_no_scale" // Pull, Unit, Span
+	LiftNewton       ID = "lift_newton"
+	LiftPound        ID = "lift_pound"
+	LiftRule         ID = "lift_rule"   // Rule, Error, Gap
+	LiftHeight       ID = "lift_height" // Gap
 )

@@ -20,11 +20,15 @@ func Held(s words.Speaker, held string) string {
 // half-weight rule would do, and what an error of height costs.
 func Lift(s words.Speaker, u Units, c *kinematics.Centring, hangMM, hookMM float64) []string {
 	lines := []string{s.Say(words.LiftHow, words.Args{"Lift": u.MM(c.HeightMM - hangMM), "Hook": u.Plain(hookMM, 0)})}
-	if c.ByForce() {
-		lines = append(lines, s.Say(words.LiftScale, words.Args{"Pull": u.Force(c.HookN), "Span": u.MM(c.MMPerN)}))
-	} else {
-		lines = append(lines, s.Say(words.LiftNoScale, words.Args{"Pull": u.Force(c.HookN), "Span": u.MM(c.MMPerN)}))
+	unit, mmPerUnit := words.LiftNewton, c.MMPerN
+	if !u.Metric {
+		unit, mmPerUnit = words.LiftPound, c.MMPerN*NPerLbf
 	}
+	id := words.LiftNoScale
+	if c.ByForce() {
+		id = words.LiftScale
+	}
+	lines = append(lines, s.Say(id, words.Args{"Pull": u.Force(c.HookN), "Unit": s.Say(unit, nil), "Span": u.MM(mmPerUnit)}))
 	off := words.RuleHigh
 	if c.RuleErrorMM < 0 {
 		off = words.RuleLow

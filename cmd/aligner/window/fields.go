@@ -162,10 +162,15 @@ func (w *Window) bringIntoView(o fyne.CanvasObject) {
 
 // captioned is a field with its small words above.
 func captioned(text string, o fyne.CanvasObject) fyne.CanvasObject {
+	return container.NewBorder(smallCaption(text), nil, nil, nil, o)
+}
+
+// smallCaption is those words.
+func smallCaption(text string) *widget.Label {
 	l := widget.NewLabel(text)
 	l.SizeName = theme.SizeNameCaptionText
 	l.Truncation = fyne.TextTruncateEllipsis
-	return container.NewBorder(l, nil, nil, nil, o)
+	return l
 }
 
 // pair is two fields beside each other.

@@ -314,8 +314,12 @@ func (s *gaugeSheet) titleOf(v *visit.Visit, event int) string {
 			number++
 		}
 	}
-	return sp.Say(id, words.Args{"Number": number, "Held": g.Held, "By": by, "Turn": u.Plain(g.ShaftTurnDeg, 0),
+	title := sp.Say(id, words.Args{"Number": number, "Held": g.Held, "By": by, "Turn": u.Plain(g.ShaftTurnDeg, 0),
 		"Flange": u.Plain(g.FlangeTurnDeg, 0), "Apart": g.ShaftTurnDeg != g.FlangeTurnDeg, "Unit": string(unit)})
+	if _, aside := s.became(event, 0); aside && event >= 0 {
+		title += sp.Say(words.GaugeSetAside, nil)
+	}
+	return title
 }
 
 // told is what the readings come to, and whether it is enough.
@@ -361,7 +365,7 @@ func (s *gaugeSheet) fillChips(v *visit.Visit, event int) {
 		case odd:
 			text, importance = text+s.w.speaker.Say(words.GaugeDoesNotFit, nil), widget.WarningImportance
 		case aside:
-			text += s.w.speaker.Say(words.GaugeSetAside, nil)
+			text = "(" + text + ")"
 		}
 		if i == s.picked {
 			importance = widget.HighImportance

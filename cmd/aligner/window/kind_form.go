@@ -9,6 +9,7 @@ import (
 
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/container"
+	"fyne.io/fyne/v2/widget"
 
 	"aligner/assets/words"
 	"aligner/hulls/visit"
@@ -26,6 +27,7 @@ type kindForm struct {
 	zero, sag *field
 	parts     map[string]fyne.CanvasObject // beside the kind's choice, by kind
 	names     []string                     // of where
+	halfSays  *widget.Label                // the words over half
 	zeroDeg   float64
 	sagOf     visit.Length
 }
@@ -86,7 +88,8 @@ func newKindForm(s *gaugeSheet) *kindForm {
 // place at a time, so a dial and a run-out share a row.
 func (f *kindForm) build() {
 	say := func(id words.ID) string { return f.s.w.speaker.Say(id, nil) }
-	surface := pair(captioned(say(words.KindOn), f.on), captioned(say(words.KindHalf), f.half))
+	f.halfSays = smallCaption("")
+	surface := pair(captioned(say(words.KindOn), f.on), container.NewBorder(f.halfSays, nil, nil, nil, f.half))
 	dial := pair(captioned(say(words.KindZero), f.zero), captioned(say(words.KindSag), f.sag))
 	room := pair(captioned(say(words.KindWhere), f.where), captioned(say(words.KindEnd), f.end))
 	f.parts = map[string]fyne.CanvasObject{"surface": surface, "dial": dial, "room": room}
@@ -185,6 +188,7 @@ func (f *kindForm) show(d *visit.Document) {
 		f.where.show(0)
 	}
 	k := f.kind()
+	f.halfSays.SetText(f.s.w.speaker.Say(map[bool]words.ID{true: words.KindCarried, false: words.KindTurned}[k == "dial"], nil))
 	showIf(f.parts["surface"], k == "dial" || k == "run-out")
 	showIf(f.parts["dial"], k == "dial")
 	showIf(f.parts["room"], k == "clearance")

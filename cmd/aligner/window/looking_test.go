@@ -143,3 +143,50 @@ func TestHelpAndBringAreRead(t *testing.T) {
 		h.key(fyne.KeyEscape)
 	}
 }
+
+// TestWhatAVisitBeginsWithSaysWhereItIsFrom: every rule and target that can be
+// chosen, and every default, beside it in both languages.
+func TestWhatAVisitBeginsWithSaysWhereItIsFrom(t *testing.T) {
+	w := opened(t, "Kittiwake")
+	for _, tag := range words.Languages() {
+		w.speak(tag)
+		w.enter(stageBegin)
+		b := w.beginning
+		w.do(&visit.SetRule{})
+		w.do(&visit.SetTarget{})
+		shown := b.state.told.Text + b.leaves.told.Text + b.rule.from.Text + b.target.from.Text
+		for _, d := range job.Defaults() {
+			if !strings.Contains(shown, d.Text.Say(w.speaker, w.units())+" "+w.from(d.Sources)) {
+				t.Errorf("%s: %s and where it is from is not among %q", tag, d.Text.ID, shown)
+			}
+		}
+		for _, r := range job.Rules() {
+			w.do(&visit.SetRule{Rule: r.Rule})
+			if !b.rule.from.Visible() || b.rule.from.Text != w.from(r.Sources) {
+				t.Errorf("%s: %s is from %q", tag, r.Named, b.rule.from.Text)
+			}
+		}
+		for _, x := range job.Targets() {
+			w.do(&visit.SetTarget{Target: x.Target})
+			if !b.target.from.Visible() || b.target.from.Text != w.from(x.Sources) {
+				t.Errorf("%s: %s is from %q", tag, x.Reason, b.target.from.Text)
+			}
+		}
+	}
+}
+
+// TestEveryCheckSaysWhereItIsFrom while it is open.
+func TestEveryCheckSaysWhereItIsFrom(t *testing.T) {
+	for _, name := range []string{"Kittiwake", "Avocet", "Cormorant"} {
+		w := opened(t, name)
+		h := handsOn(t, w)
+		h.key(fyne.KeyF3)
+		for range w.looking.checks() {
+			c := w.looking.checks()[w.looking.at]
+			if !strings.Contains(w.looking.how.Text, w.from(c.Sources)) {
+				t.Errorf("%s: %q", c.ID, w.looking.how.Text)
+			}
+			h.key(fyne.KeyDown)
+		}
+	}
+}

@@ -22,8 +22,8 @@ type topStrip struct {
 	box    *fyne.Container
 	boats  *widget.Select
 	visits *widget.Select
-	state  *widget.Button // of the boat; to where it is said
-	afloat *widget.Check  // of what is tried: on the sheet for trying
+	state  *widget.Hyperlink // of the boat; to where it is said
+	afloat *widget.Check     // of what is tried: on the sheet for trying
 	lever  *widget.Check
 	undo   *widget.Button
 	redo   *widget.Button
@@ -60,11 +60,13 @@ func newTopStrip(w *Window) *topStrip {
 		}
 	})
 	all := widget.NewButton(s.Say(words.BoatsTitle, nil), w.allBoats)
-	t.state = widget.NewButton("", func() { w.enter(stageBegin) })
-	t.state.Importance = widget.LowImportance
+	t.state = widget.NewHyperlink("", nil)
+	t.state.OnTapped = func() { w.enter(stageBegin) }
+	t.state.TextStyle.Bold, t.state.Truncation = true, fyne.TextTruncateEllipsis // the strip is no wider for it
 	t.speaker = s
 	t.visits.PlaceHolder = s.Say(words.VisitChoose, nil)
-	t.box = container.NewBorder(nil, nil, container.NewHBox(all, t.boats, t.visits, t.state), container.NewHBox(widget.NewButton("?", w.showHelp), t.more, t.undo, t.redo))
+	t.box = container.NewBorder(nil, nil, container.NewHBox(all, t.boats, t.visits), container.NewHBox(widget.NewButton("?", w.showHelp), t.more, t.undo, t.redo),
+		container.New(shares{1}, t.state))
 	return t
 }
 

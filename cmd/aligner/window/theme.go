@@ -35,6 +35,7 @@ var paints = map[fyne.ThemeColorName]paint{
 	theme.ColorNameBackground:        {color.NRGBA{243, 243, 240, 255}, color.NRGBA{30, 32, 34, 255}},
 	theme.ColorNameForeground:        {color.NRGBA{28, 30, 32, 255}, color.NRGBA{232, 232, 228, 255}},
 	theme.ColorNamePrimary:           {color.NRGBA{28, 92, 140, 255}, color.NRGBA{112, 176, 222, 255}},
+	theme.ColorNameHyperlink:         {color.NRGBA{28, 92, 140, 255}, color.NRGBA{112, 176, 222, 255}},
 	theme.ColorNameFocus:             {color.NRGBA{28, 92, 140, 90}, color.NRGBA{112, 176, 222, 110}},
 	theme.ColorNameButton:            {color.NRGBA{228, 228, 223, 255}, color.NRGBA{52, 55, 58, 255}},
 	theme.ColorNameDisabled:          {grey(150), grey(120)},
