@@ -131,7 +131,19 @@ type Coupling struct {
 	ShaftHalfMassKg   float64
 	ShaftHalfLengthMM float64
 	Bolts             Bolts
+	Soft              SoftCoupling // zero (default): the faces meet metal to metal
 }
+
+// SoftCoupling is a disc or rubber element between the two faces.
+type SoftCoupling struct {
+	ThicknessMM float64 // between the faces
+	// InPlaceMM is the gap its maker allows with it in place, between opposite
+	// sides; 0 (default): it is taken out, or a rigid dummy put in, to gauge.
+	InPlaceMM float64
+}
+
+// IsSoft reports whether a soft coupling belongs between the faces.
+func (c Coupling) IsSoft() bool { return c.Soft.ThicknessMM > 0 }
 
 // HasPilot reports whether a pilot can carry the shaft's end (held "seated").
 func (c Coupling) HasPilot() bool { return c.PilotDiameterMM > 0 }

@@ -155,13 +155,20 @@ func isSolid(n *strictjson.Node) bool {
 }
 
 func (d *decoder) coupling(n *strictjson.Node) (c Coupling) {
-	o := d.Object(n, "coupling", "outer_diameter_mm", "pilot_diameter_mm", "shaft_half_mass_kg", "shaft_half_length_mm", "bolts")
+	o := d.Object(n, "coupling", "outer_diameter_mm", "pilot_diameter_mm", "shaft_half_mass_kg", "shaft_half_length_mm", "bolts", "soft?")
 	c.OuterDiameterMM = o.Number("outer_diameter_mm")
 	c.PilotDiameterMM = o.Number("pilot_diameter_mm")
 	c.ShaftHalfMassKg = o.Number("shaft_half_mass_kg")
 	c.ShaftHalfLengthMM = o.Number("shaft_half_length_mm")
 	b := d.Object(o.Get("bolts"), "coupling.bolts", "count", "thread", "grade")
 	c.Bolts = Bolts{Count: b.Whole("count"), Thread: b.Text("thread"), Grade: b.Text("grade")}
+	if n := o.Get("soft"); n != nil {
+		s := d.Object(n, "coupling.soft", "thickness_mm", "in_place_mm?")
+		c.Soft = SoftCoupling{ThicknessMM: s.Number("thickness_mm"), InPlaceMM: s.Number("in_place_mm")}
+		if s.Has("thickness_mm") && c.Soft.ThicknessMM == 0 {
+			d.Refuse("coupling.soft.thickness_mm", n.Line, "0", "more than 0", "leave soft out where there is none")
+		}
+	}
 	return c
 }
 

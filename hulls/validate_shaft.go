@@ -56,6 +56,10 @@ func (c *checker) coupling() {
 		}
 	}
 	c.bolts()
+	if k.Soft != (SoftCoupling{}) {
+		c.within("coupling.soft.thickness_mm", k.Soft.ThicknessMM, window{1, 300, 5, 120, "mm"})
+		c.within("coupling.soft.in_place_mm", k.Soft.InPlaceMM, window{0, 5, 0, 1, "mm"})
+	}
 }
 
 func (c *checker) bolts() {

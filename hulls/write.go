@@ -97,6 +97,12 @@ func (e *encoder) coupling(c Coupling) {
 	e.Text("thread", c.Bolts.Thread)
 	e.Text("grade", c.Bolts.Grade)
 	e.Close('}')
+	if c.Soft != (SoftCoupling{}) {
+		e.Open("soft", '{')
+		e.Number("thickness_mm", c.Soft.ThicknessMM)
+		e.OptionalNumber("in_place_mm", c.Soft.InPlaceMM, 0)
+		e.Close('}')
+	}
 	e.Close('}')
 }
 

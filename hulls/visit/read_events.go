@@ -46,7 +46,7 @@ func ptr[T any](v T) *T { return &v }
 
 func (d *decoder) gauging(n *strictjson.Node, path string) (g Gauging) {
 	o := d.Object(n, path, slices.Concat([]string{"held", "held_by?", "seating?", "shaft_turn_deg?", "flange_turn_deg?"},
-		lengthKeys("apart"), []string{"push_n?", "lever_on?", "bolts_in?", "readings?", "note?"})...)
+		lengthKeys("apart"), []string{"between?", "push_n?", "lever_on?", "bolts_in?", "readings?", "note?"})...)
 	g.Held, g.HeldBy = o.OneOf("held", "", GaugedWays...), o.Text("held_by")
 	g.Seating = d.atLeastOne(o, "seating")
 	g.ShaftTurnDeg, g.FlangeTurnDeg = o.Number("shaft_turn_deg"), o.Number("flange_turn_deg")
@@ -54,6 +54,7 @@ func (d *decoder) gauging(n *strictjson.Node, path string) (g Gauging) {
 	if g.Apart.Value == 0 {
 		g.Apart = Length{} // 0 apart is touching
 	}
+	g.Between = d.between(o.Get("between"), strictjson.Join(path, "between"))
 	g.PushN = o.Number("push_n")
 	g.LeverOn, g.BoltsIn = o.Bool("lever_on"), o.Bool("bolts_in")
 	g.Readings = listOf(o, "readings", mostReadings, d.reading)

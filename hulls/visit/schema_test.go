@@ -128,7 +128,7 @@ func TestFullVisitHasEveryKey(t *testing.T) {
 		t.Fatalf("%d keys (%v)", len(keys), err)
 	}
 	other := map[string]string{"leaves_thou": "leaves_mm", "feel_error_thou": "feel_error_mm", "limit_thou": "limit_mm", "spread_mm": "spread_thou",
-		"maker_torque_nm": "maker_torque_lb_ft"}
+		"maker_torque_nm": "maker_torque_lb_ft", "shift_mm": "shift_thou", "uneven_mm": "uneven_thou"}
 	text := string(fullFile(t))
 	for _, key := range keys {
 		if !strings.Contains(text, `"`+key+`": `) && !strings.Contains(text, `"`+other[key]+`": `) {

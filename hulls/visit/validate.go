@@ -36,6 +36,7 @@ func Validate(v Visit, h *hulls.Hull) hulls.Report {
 		c.event(e, at("events", i))
 	}
 	c.closing()
+	c.branches()
 	c.trouble()
 	c.note("note", v.Note)
 	return c.report

@@ -36,6 +36,7 @@ func (c *checker) gauging(g Gauging, place string) {
 	c.within(place+".shaft_turn_deg", g.ShaftTurnDeg, window{-360, 360, -360, 360, "degrees"})
 	c.within(place+".flange_turn_deg", g.FlangeTurnDeg, window{-360, 360, -360, 360, "degrees"})
 	c.length(place+".apart", g.Apart, window{0, 4000, 0, 1500, ""})
+	c.between(place+".between", g.Between)
 	c.within(place+".push_n", g.PushN, window{0, 5000, 0, 200, "N"})
 	if g.BoltsIn && (g.Held == "hanging" || g.Held == "centred" || g.Held == "seated") {
 		c.doubt(place+".bolts_in", "bolts in, held "+g.Held, "no bolts with a shaft that is "+g.Held, `say held "snug", or take the bolts out`)

@@ -31,6 +31,8 @@ type Visit struct {
 
 	Bolts      Bolts      // of the coupling; zero (default): nothing said
 	HandedOver HandedOver // zero (default): not begun
+	UnderPower UnderPower // zero (default): nothing said
+	Linked     Linked     // zero (default): a job of its own
 	Trouble    Trouble    // zero (default): none told
 	Note       string
 }
@@ -54,6 +56,7 @@ type Gauging struct {
 	// looking forward; default 0.
 	ShaftTurnDeg, FlangeTurnDeg float64
 	Apart                       Length  // left out (default): the faces touch
+	Between                     Between // the halves; zero (default): nothing
 	PushN                       float64 // 0 (default): pushed until they first touch, no more
 	LeverOn                     bool    // default: let go
 	BoltsIn                     bool    // default: out

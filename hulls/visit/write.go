@@ -52,6 +52,12 @@ func (e *encoder) visit(v Visit) {
 	if v.HandedOver != (HandedOver{}) {
 		e.handedOver("handed_over", v.HandedOver)
 	}
+	if v.UnderPower != (UnderPower{}) {
+		e.underPower("under_power", v.UnderPower)
+	}
+	if v.Linked != (Linked{}) {
+		e.linked("linked", v.Linked)
+	}
 	if !v.Trouble.None() {
 		e.trouble("trouble", v.Trouble)
 	}

@@ -22,6 +22,9 @@ func (e *encoder) gauging(key string, g Gauging) {
 	e.OptionalNumber("shaft_turn_deg", g.ShaftTurnDeg, 0)
 	e.OptionalNumber("flange_turn_deg", g.FlangeTurnDeg, 0)
 	e.length("apart", g.Apart)
+	if g.Between != (Between{}) {
+		e.between("between", g.Between)
+	}
 	e.OptionalNumber("push_n", g.PushN, 0)
 	e.OptionalBool("lever_on", g.LeverOn)
 	e.OptionalBool("bolts_in", g.BoltsIn)

@@ -34,7 +34,8 @@ type Estimate struct {
 	Rule       visit.Rule
 	RuleChosen bool // else the default stands for it
 	LimitMM    float64
-	TargetMM   [2]float64 // [A, B] aimed at
+	TargetMM   [2]float64 // [A, B] aimed at, at rest
+	PowerMM    [2]float64 // what power adds to the gap at rest
 
 	// Gap is what the engine's position gives in the present state, run-out
 	// taken out.
@@ -104,6 +105,10 @@ func (m *Model) Estimate(v *visit.Visit) (*Estimate, error) {
 	r.Rule, r.RuleChosen = v.Rule.Chosen()
 	r.LimitMM = r.Rule.LimitMM(2 * m.radiusMM)
 	r.TargetMM[0], r.TargetMM[1] = v.Target.CosSinMM()
+	r.PowerMM = m.PowerMM(v.UnderPower)
+	for i := range r.TargetMM {
+		r.TargetMM[i] -= r.PowerMM[i]
+	}
 	r.Verdict = CannotTell
 	e := m.gather(v)
 	r.SetAside = e.setAside

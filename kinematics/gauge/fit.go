@@ -106,7 +106,7 @@ func (e *evidence) touchRow(s int, at []float64) interval.Row {
 	about := amplitude - u[0]*w[0] - u[1]*w[1] + seat.apartMM
 	sd := touchMM
 	if seat.apartMM > 0 {
-		sd = apartMM
+		sd = max(apartMM, apartPart*seat.apartMM)
 	}
 	return interval.Row{X: x, Least: about, Most: about, Scale: sd}
 }

@@ -50,6 +50,7 @@ const (
 	NoSuchRoom  Reason = "no such room" // a place where the model knows no clearance
 	OnlyNoted   Reason = "only noted"   // a reading that bounds nothing
 	ReadAgain   Reason = "read again"   // taken again at the same place
+	SoftIn      Reason = "soft in"      // a soft coupling between the halves gives
 	NotSeatable Reason = "not seatable" // no pilot to seat the shaft on
 )
 
@@ -133,6 +134,8 @@ func (m *Model) unusable(g *visit.Gauging) Reason {
 		return BoltsIn
 	case g.Held == "hanging":
 		return NotHeld
+	case g.Between.What == visit.SoftCoupling && m.hull.Coupling.Soft.InPlaceMM == 0:
+		return SoftIn
 	case g.Held == "seated" && !m.hull.Coupling.HasPilot():
 		return NotSeatable
 	}

@@ -23,7 +23,10 @@ type Model struct {
 	swing     [2][2]float64
 	centredMM [2]float64
 	middleMM  [2]float64 // where a centred shaft's front end stands
-	rooms     []room     // seated
+	// powerMM is how the gap [A, B] changes per newton of thrust and per N m of
+	// torque on the face.
+	powerMM [2][2]float64
+	rooms   []room // seated
 }
 
 // room is where a strip may be tried round the seated shaft: at the drawn
@@ -51,6 +54,9 @@ func NewModel(h *hulls.Hull, afloat bool) (*Model, error) {
 	m := &Model{hull: *h, aim: kinematics.Seated, radiusMM: h.Coupling.OuterDiameterMM / 2, middleMM: d.MiddleMM()}
 	if !h.Coupling.HasPilot() {
 		m.aim = kinematics.Centred
+	}
+	if err := m.underPower(d, afloat); err != nil {
+		return nil, err
 	}
 	if m.aim == kinematics.Centred {
 		return m, nil

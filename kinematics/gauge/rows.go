@@ -75,8 +75,19 @@ func (l *layer) gapRow(clockDeg, radiusMM float64, seesShaft, seesFlange bool) (
 func (l *layer) gap(clockDeg, radiusMM, least, most, sd float64) {
 	x, c := l.gapRow(clockDeg, radiusMM, true, true)
 	x[l.e.num.seating(l.seating)] = 1
+	c += l.dummy(clockDeg)
 	l.add(x, least-c, most-c, sd, clockDeg)
 	l.e.seatings[l.seating].gapRows++
+}
+
+// dummy is what a dummy's own unevenness adds to the gap: it turns with the shaft
+// half it is bolted to.
+func (l *layer) dummy(clockDeg float64) float64 {
+	b := l.g.Between
+	if b.What != visit.Dummy {
+		return 0
+	}
+	return b.Uneven.MM() / 2 * math.Cos((clockDeg-b.ThinAtDeg-l.g.ShaftTurnDeg)*math.Pi/180)
 }
 
 // arcStepDeg is how far apart an arc is believed to tell something new.

@@ -20,8 +20,10 @@ const (
 	touchMM = 0.4 * thouMM
 	// throughMM is how far two faces may seem to stand in one another.
 	throughMM = 0.1 * thouMM
-	// apartMM is how well a stated distance between the faces is known.
-	apartMM = 1.0 * thouMM
+	// How well a stated distance between the faces is known: shims, or of a wide
+	// gap a part of what a rule or inside calipers show (own judgement).
+	apartMM   = 1.0 * thouMM
+	apartPart = 0.02
 )
 
 // Odds, as natural logarithms, against the unusual: 20 to 1 that faces said to

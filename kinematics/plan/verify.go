@@ -20,7 +20,8 @@ type margin struct {
 }
 
 // margins are what the log has left of clearance, seated, and every bearing of
-// downward load, bolted.
+// downward load, bolted; through a soft coupling, which passes on next to no
+// moment, as seated.
 func (j *job) margins(moves []float64) ([]margin, error) {
 	at := j.found.plus(j.model.Items, moves)
 	s := kinematics.State{LiftMM: at.liftMM, SlideMM: at.slideMM}
@@ -29,9 +30,11 @@ func (j *job) margins(moves []float64) ([]margin, error) {
 		return nil, fmt.Errorf("after the move: %w", err)
 	}
 	all := []margin{{LogLimit, "log", r.LogClearanceMM}}
-	s.Held = kinematics.Bolted
-	if r, err = j.model.Solve(s); err != nil {
-		return nil, fmt.Errorf("after the move, bolted: %w", err)
+	if !j.hull.Coupling.IsSoft() {
+		s.Held = kinematics.Bolted
+		if r, err = j.model.Solve(s); err != nil {
+			return nil, fmt.Errorf("after the move, bolted: %w", err)
+		}
 	}
 	for i, f := range r.BearingForceN {
 		all = append(all, margin{BearingLimit, j.hull.Bearings[i].Name, f[1]})

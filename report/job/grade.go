@@ -37,6 +37,8 @@ const (
 	NotFastened      ReasonKind = "not fastened"
 	NotSinceFastened ReasonKind = "not since fastened"
 	NothingGauged    ReasonKind = "nothing gauged"
+	LinkedMoved      ReasonKind = "linked moved"
+	LinkedFirst      ReasonKind = "linked first"
 )
 
 // Provisional lists the reasons, the gravest first: failed checks, what the
@@ -47,10 +49,23 @@ func Provisional(h *hulls.Hull, v *visit.Visit) []Reason {
 	g.checks(checks, Failed, CheckFailed)
 	g.bearings(h, v)
 	g.gauged(v, checks)
+	g.linked(v)
 	g.state(h, v)
 	g.checks(checks, Skipped, CheckSkipped)
 	g.checks(checks, Unseen, CheckUnseen)
 	return g.reasons
+}
+
+// linked tells of the other of two jobs that hang together. Box to shaft first
+// disturbs less (common practice, no source; some do it the other way about).
+func (g *grader) linked(v *visit.Visit) {
+	l := v.Linked
+	switch {
+	case l.OtherMoved:
+		g.add(LinkedMoved, Args{"Other": l.Other}).Stops = Fastening
+	case l.Job == visit.EngineToBox:
+		g.add(LinkedFirst, Args{"Other": l.Other})
+	}
 }
 
 type grader struct{ reasons []Reason }

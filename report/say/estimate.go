@@ -38,7 +38,9 @@ func Estimate(s words.Speaker, u Units, v *visit.Visit, e *gauge.Estimate) []str
 		if e.TightenedSince {
 			add(words.TightenedSince, nil)
 		}
+		lines = append(lines, power(s, u, e)...)
 		lines = append(lines, runOut(s, u, e)...)
+		lines = append(lines, indexed(s, u, e)...)
 		lines = append(lines, touching(s, u, e)...)
 	}
 	lines = append(lines, Odd(s, u, e)...)
@@ -167,6 +169,28 @@ func runOut(s words.Speaker, u Units, e *gauge.Estimate) []string {
 		}
 	}
 	return lines
+}
+
+// power says what power adds to the gap and what is therefore aimed at, at rest.
+func power(s words.Speaker, u Units, e *gauge.Estimate) []string {
+	size := 2 * math.Hypot(e.PowerMM[0], e.PowerMM[1])
+	if size == 0 {
+		return nil
+	}
+	aim := 2 * math.Hypot(e.TargetMM[0], e.TargetMM[1])
+	return []string{s.Say(words.EstimatePower, words.Args{"Gap": u.GapWithUnit(size), "Opens": Place(s, degrees(e.PowerMM)),
+		"Aim": u.GapWithUnit(aim), "AimOpens": Place(s, degrees(e.TargetMM))})}
+}
+
+// indexed says what bolting the halves together otherwise would give, where that
+// helps.
+func indexed(s words.Speaker, u Units, e *gauge.Estimate) []string {
+	if !e.IndexingHelps() {
+		return nil
+	}
+	all := e.Indexed()
+	return []string{s.Say(words.RunOutIndexed, words.Args{"Now": u.LeafWithUnit(all[0]), "Quarter": u.LeafWithUnit(all[1]),
+		"Half": u.LeafWithUnit(all[2]), "ThreeQuarters": u.LeafWithUnit(all[3])})}
 }
 
 // touching tells of seatings of the present state whose faces did not touch.
