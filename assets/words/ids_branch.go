@@ -21,6 +21,8 @@ const (
 	BeginLinkedJob            ID = "begin_linked_job"
 	BeginLinkedOther          ID = "begin_linked_other"
 	BeginLinkedMoved          ID = "begin_linked_moved"
+	LinkedStands              ID = "linked_stands"
+	LinkedWasMoved            ID = "linked_was_moved"
 	LinkedNone                ID = "linked_none"
 	LinkedBoxToShaft          ID = "linked_box_to_shaft"
 	LinkedEngineToBox         ID = "linked_engine_to_box"

@@ -25,12 +25,13 @@ type beginSheet struct {
 	own      *ownForm
 	target   *targetForm
 	rest     *restForm
+	branch   *branchForm
 }
 
 func newBeginSheet(w *Window) *beginSheet {
 	s := &beginSheet{w: w, cautions: newCautionBox(w), state: newStateForm(w), leaves: newLeavesForm(w), rule: newRuleForm(w), own: newOwnForm(w),
-		target: newTargetForm(w), rest: newRestForm(w)}
-	s.box = container.NewVBox(s.cautions.box, s.state.box, s.leaves.box, s.rule.box, s.own.box, s.target.box, s.rest.box,
+		target: newTargetForm(w), rest: newRestForm(w), branch: newBranchForm(w)}
+	s.box = container.NewVBox(s.cautions.box, s.state.box, s.leaves.box, s.rule.box, s.own.box, s.target.box, s.rest.box, s.branch.box,
 		newPress(w, w.speaker.Say(words.BeginNext, nil), func() { w.enter(stageLook) }))
 	return s
 }
@@ -51,6 +52,7 @@ func (s *beginSheet) show(d *visit.Document) {
 	s.own.show(d)
 	s.target.show(d)
 	s.rest.show(d)
+	s.branch.show(d)
 }
 
 // cautionBox is what can hurt someone: in full until it was read, then a line.

@@ -33,6 +33,7 @@ type holdForm struct {
 	chosen       bool          // something was chosen for it
 	hookMM       float64       // aft of the face; 0: the middle of the coupling half
 	lift         liftKnown
+	between      *betweenForm
 }
 
 // liftKnown is the lift last worked out, and of what.
@@ -82,12 +83,14 @@ func newHoldForm(s *gaugeSheet) *holdForm {
 		f.hookMM = v
 		w.update()
 	})
+	f.between = newBetweenForm(f)
 	f.hookBox = captioned(say(words.HoldHook), f.hook)
 	f.box = container.NewVBox(w.heading(words.HoldTitle),
 		pair(captioned(say(words.HoldHow), f.held), captioned(say(words.HoldBy), f.by)),
 		f.means, f.hookBox,
 		pair(captioned(say(words.HoldBolts), f.bolts), captioned(say(words.HoldLever), f.lever)),
 		pair(captioned(say(words.HoldApart), f.apart), captioned(say(words.HoldPush), f.push)),
+		f.between.box,
 		captioned(say(words.BeginStateNote), f.note))
 	return f
 }
@@ -173,6 +176,7 @@ func (f *holdForm) show(d *visit.Document, event int) {
 	}
 	f.push.show(push)
 	f.note.show(g.Note)
+	f.between.show(d, &g)
 	hook := f.hookMM
 	if hook == 0 {
 		hook = d.Hull.Coupling.ShaftHalfLengthMM / 2
