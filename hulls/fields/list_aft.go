@@ -25,7 +25,7 @@ func (l *lister) coupling() {
 func (l *lister) shaft() {
 	s := &l.h.Shaft
 	l.begin(Group{Part: Shaft}, "/shaft")
-	l.number("shaft_diameter", "/diameter_mm", Length, func(h *hulls.Hull) *float64 { return &h.Shaft.DiameterMM }, across(-s.LengthMM/3, s.DiameterMM), nil)
+	l.number("shaft_diameter", "/diameter_mm", Length, func(h *hulls.Hull) *float64 { return &h.Shaft.DiameterMM }, across(clearShaft(l.h), s.DiameterMM), nil)
 	l.number("shaft_length", "/length_mm", Length, func(h *hulls.Hull) *float64 { return &h.Shaft.LengthMM }, along(S, 0, -s.LengthMM), nil)
 	l.text("shaft_material", "/material", Choice, func(h *hulls.Hull) string { return h.Shaft.Material }, changeMaterial, hulls.MaterialNumbers()...)
 	conditions := append([]string{""}, hulls.Conditions(s.Material)...)

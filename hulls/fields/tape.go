@@ -2,6 +2,13 @@ package fields
 
 // This file lays the tape: the two points a number is measured between.
 
+import (
+	"cmp"
+	"slices"
+
+	"aligner/hulls"
+)
+
 // axis runs along one axis of E to a point, from where that coordinate is nought:
 // sighted from the middle of the faces along the bed, athwart, then up.
 func axis(toMM [3]float64, k int) *Tape {
@@ -32,6 +39,27 @@ func along(f Frame, fromMM, toMM float64) *Tape {
 // across is a diameter at x, from starboard to port.
 func across(xMM, diameterMM float64) *Tape {
 	return &Tape{From: Point{S, [3]float64{xMM, -diameterMM / 2, 0}}, To: Point{S, [3]float64{xMM, diameterMM / 2, 0}}}
+}
+
+// clearShaft is the middle of the longest piece of shaft that nothing stands round.
+func clearShaft(h *hulls.Hull) float64 {
+	type span struct{ fore, aft float64 }
+	round := []span{{0, -h.Coupling.ShaftHalfLengthMM}, {h.Log.AtMM + h.Log.LengthMM/2, h.Log.AtMM - h.Log.LengthMM/2}, {h.Propeller.AtMM, -h.Shaft.LengthMM}}
+	for _, b := range h.Bearings {
+		round = append(round, span{b.AtMM + b.LengthMM/2, b.AtMM - b.LengthMM/2})
+	}
+	if b := h.StuffingBox; b != nil { // and its hose, to the log
+		round = append(round, span{b.AtMM + 2*h.Shaft.DiameterMM, h.Log.AtMM})
+	}
+	slices.SortFunc(round, func(a, b span) int { return cmp.Compare(b.fore, a.fore) })
+	at, long, from := 0.0, 0.0, 0.0
+	for _, s := range round {
+		if clear := from - s.fore; clear > long {
+			at, long = from-clear/2, clear
+		}
+		from = min(from, s.aft)
+	}
+	return at
 }
 
 // over is a piece of the upright over the shaft at x.

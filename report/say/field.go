@@ -37,7 +37,11 @@ func (u Units) Value(s words.Speaker, f *fields.Field, v fields.Value, in fields
 		}
 		return v.Text
 	}
-	return strings.TrimSpace(u.Entry(f, v, in) + " " + FieldUnit(s, f, in))
+	between := " "
+	if f.Kind == fields.Angle {
+		between = ""
+	}
+	return strings.TrimSpace(u.Entry(f, v, in) + between + FieldUnit(s, f, in))
 }
 
 // Choice says one of a field's choices: in words where it is one of ours, and as

@@ -153,13 +153,19 @@ func viewOf(g fields.Group) string {
 		return scene.ViewEngine
 	case fields.Propeller:
 		return scene.ViewStrut
+	case fields.Boat:
+		return scene.ViewWhole
 	}
-	return scene.ViewWhole
+	return "" // as it was: the field before looked at it
 }
 
 // look turns the picture, unless it looks there already.
 func (s *side) look(view string) {
 	if s.model == nil {
+		return
+	}
+	if view == "" {
+		s.picture.Refresh()
 		return
 	}
 	if s.view == view {
