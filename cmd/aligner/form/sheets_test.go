@@ -179,7 +179,7 @@ func TestAnswerByKeyboard(t *testing.T) {
 	b := newBench(t, EditDraft(builtin.Hull(t, "Kittiwake"), 0), "en", fyne.NewSize(1280, 800))
 	enter := func(before string) {
 		b.goTo(words.FormAnswers)
-		b.tab() // past the mount, the first
+		b.tab()                                                                 // past the mount, the first
 		for _, typed := range []string{"3", before, "0,1 0,08 0,06 0,08", ""} { // the error as it stands there
 			b.write(typed)
 			b.press(fyne.KeyReturn)
