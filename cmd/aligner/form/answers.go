@@ -19,12 +19,14 @@ import (
 	"aligner/cmd/aligner/page"
 	"aligner/hulls"
 	"aligner/hulls/fields"
+	"aligner/kinematics"
+	"aligner/kinematics/response"
 	"aligner/report/say"
 )
 
 // answers lists what was measured, and takes another.
 func (p *Page) answers(box *fyne.Container) fyne.Focusable {
-	u, s := p.units(), p.desk.Speaker
+	u := p.units()
 	text(box, p.say(words.FormAnswerHow, words.Args{"Unit": u.GapUnit()}), false)
 	entry := func() *page.Entry { return page.NewEntry(p.keys) }
 	mount, flats, before, after, right := &asked{keys: p.keys}, entry(), entry(), entry(), entry()
@@ -60,7 +62,7 @@ func (p *Page) answers(box *fyne.Container) fyne.Focusable {
 		box.Add(p.button(words.FormEarlier, p.takeEarlier))
 	}
 	for _, m := range p.h.MeasuredResponse {
-		text(box, said(s, u, &m), false)
+		text(box, p.said(&m), false)
 	}
 	if n := len(p.h.MeasuredResponse); n > 0 {
 		box.Add(p.button(words.FormAnswerForget, func() { p.edit(fields.Forget{Index: n - 1}) }))
@@ -84,8 +86,10 @@ func (p *Page) takeEarlier() {
 	p.focus()
 }
 
-// said is one answer in a line: what it changed.
-func said(s words.Speaker, u say.Units, m *hulls.Measured) string {
+// said is one answer in a line: what it changed, and what the hull's figures say it
+// should have, without what was learnt.
+func (p *Page) said(m *hulls.Measured) string {
+	s, u := p.desk.Speaker, p.units()
 	var moved []string
 	for _, mount := range slices.Sorted(maps.Keys(m.NutFlats)) {
 		moved = append(moved, s.Say(words.FormAnswerMoved, words.Args{"Mount": mount, "Flats": u.Plain(m.NutFlats[mount], 2)}))
@@ -93,7 +97,14 @@ func said(s words.Speaker, u say.Units, m *hulls.Measured) string {
 	for _, mount := range slices.Sorted(maps.Keys(m.SlideMM)) {
 		moved = append(moved, mount+" "+u.MM(m.SlideMM[mount]))
 	}
-	return s.Say(words.FormAnswerLine, words.Args{"When": m.When, "Moved": strings.Join(moved, ", "),
+	topSaid, sideSaid := "-", "-"
+	items := response.Items(&p.h)
+	if mean, err := response.Mean(&p.h, items, kinematics.Held(m.Held), m.Afloat); err == nil {
+		r := response.Response{Items: items, Mean: mean}
+		ab := r.Change(response.MovesOf(&p.h, items, m.NutFlats, m.SlideMM))
+		topSaid, sideSaid = u.Gap(2*ab[0]), u.Gap(2*ab[1])
+	}
+	return s.Say(words.FormAnswerLine, words.Args{"TopSaid": topSaid, "SideSaid": sideSaid, "When": m.When, "Moved": strings.Join(moved, ", "),
 		"Top": u.Gap(2 * (m.After.CosMM - m.Before.CosMM)), "Side": u.Gap(2 * (m.After.SinMM - m.Before.SinMM)), "Unit": u.GapUnit()})
 }
 

@@ -87,7 +87,9 @@ func (p *Page) build() {
 	p.leftScroll = container.NewVScroll(p.left)
 	p.scroll = container.NewVScroll(p.middle)
 	p.undo, p.redo = p.button(words.Undo, p.goBack), p.button(words.Redo, p.goOn)
-	units := widget.NewSelect([]string{"mm", "in"}, nil)
+	units := &asked{keys: p.keys}
+	units.Options = []string{"mm", "in"}
+	units.ExtendBaseWidget(units)
 	units.SetSelectedIndex(map[fields.Inches]int{false: 0, true: 1}[p.d.in])
 	units.OnChanged = func(u string) {
 		p.d.in, p.d.asked = u == "in", true
