@@ -95,8 +95,7 @@ func (s *fastenSheet) turned(how string) {
 
 // gaugeAgain begins a gauging here and goes to it.
 func (s *fastenSheet) gaugeAgain() {
-	d := s.w.history.Now()
-	s.w.do(&visit.BeginGauging{Gauging: visit.Gauging{Held: heldToGauge(&d)}})
+	s.w.do(&visit.BeginGauging{Gauging: s.w.gauging.hold.asked()})
 	s.w.enter(stageGauge)
 }
 

@@ -35,8 +35,8 @@ type mate struct {
 	given float64          // how much of what the model says she gives
 	// pulls is what tightening a mount's nut moves it by, in flats; nil: nothing.
 	pulls  map[string]float64
-	runOut [2][2]float64 // of shaft and flange, at their marks, in mm
-	events int           // of the visit that the boat has answered already
+	runOut [2][2]float64 // of shaft half and flange at their marks, in mm
+	events int        // of the visit that the boat has answered already
 }
 
 // aboard opens a worked visit as it stood before its first move.
@@ -123,17 +123,15 @@ func (m *mate) answer() {
 	}
 }
 
-// gapMM is the boat's gap at a place, the faces touching.
-func (m *mate) gapMM(deg float64) float64 {
+// gapMM is the boat's gap at a place, the faces touching and the halves turned.
+func (m *mate) gapMM(deg, shaftTurnDeg, flangeTurnDeg float64) float64 {
 	m.t.Helper()
 	var r kinematics.Result
 	if err := m.line.Solve(&m.state, &r); err != nil {
 		m.t.Fatal(err)
 	}
-	// The halves stand as they were turned last.
 	a, b := r.Gap.CosMM, r.Gap.SinMM
-	g := m.w.gauging.hold.asked()
-	for half, turn := range [2]float64{g.ShaftTurnDeg, g.FlangeTurnDeg} {
+	for half, turn := range [2]float64{shaftTurnDeg, flangeTurnDeg} {
 		sin, cos := math.Sincos(turn * math.Pi / 180)
 		a += m.runOut[half][0]*cos - m.runOut[half][1]*sin
 		b += m.runOut[half][0]*sin + m.runOut[half][1]*cos
@@ -148,37 +146,51 @@ func (m *mate) gauge(hours ...string) {
 	m.t.Helper()
 	m.answer()
 	m.press(fyne.KeyF4)
-	if g := m.w.gauging.hold.asked(); g.ShaftTurnDeg != 0 || g.FlangeTurnDeg != 0 {
-		m.w.gauging.turns.marks.Tapped(nil)
-	}
 	d := m.w.history.Now()
 	unit, leaves := m.w.gauging.leaves(&d.Visit)
+	g := m.w.gauging.hold.asked()
+	if i := lastGauging(&d.Visit); i >= 0 {
+		g = *d.Visit.Events[i].Gauging
+	}
 	for _, hour := range hours {
-		deg, err := visit.ParseClock(hour, m.w.seen())
-		if err != nil {
-			m.t.Fatal(err)
-		}
-		gap := m.gapMM(deg)
-		if unit != visit.InMM {
-			gap /= say.MMPerThou
-		}
-		goes, stops := "-", "-"
-		for _, leaf := range leaves {
-			if leaf <= gap {
-				goes = fmt.Sprint(leaf)
-			} else {
-				stops = fmt.Sprint(leaf)
-				break
-			}
-		}
-		m.keys(hour + " " + goes + "/" + stops)
-		m.press(fyne.KeyReturn)
+		m.call(hour, &g, unit, leaves)
 	}
 	d = m.w.history.Now()
 	if last := d.Visit.Events[len(d.Visit.Events)-1].Gauging; last == nil || len(last.Readings) != len(hours) {
 		m.t.Fatalf("called %d readings, the visit has %+v; told %q", len(hours), last, m.w.sentence.Text)
 	}
+	// What is asked for where that does not tell yet.
+	for range 8 {
+		e := m.w.mind.estimate
+		if e.Verdict != gauge.CannotTell || e.Next == nil || e.Next.LeafMM == 0 {
+			break
+		}
+		m.call(visit.ClockText(e.Next.ClockDeg, m.w.seen()), &g, unit, leaves)
+	}
 	m.events = len(d.Visit.Events)
+}
+
+// call says what goes and what stops at a place.
+func (m *mate) call(place string, g *visit.Gauging, unit visit.Unit, leaves []float64) {
+	m.t.Helper()
+	deg, err := visit.ParseClock(place, m.w.seen())
+	if err != nil {
+		m.t.Fatal(err)
+	}
+	gap := m.gapMM(deg, g.ShaftTurnDeg, g.FlangeTurnDeg)
+	if unit != visit.InMM {
+		gap /= say.MMPerThou
+	}
+	goes, stops := "-", "-"
+	for _, leaf := range leaves {
+		if leaf > gap {
+			stops = fmt.Sprint(leaf)
+			break
+		}
+		goes = fmt.Sprint(leaf)
+	}
+	m.keys(place + " " + goes + "/" + stops)
+	m.press(fyne.KeyReturn)
 }
 
 // round are places a leaf can be got at in a visit.
@@ -194,6 +206,21 @@ func (m *mate) round() []string {
 		}
 	}
 	return hours
+}
+
+// gaugeRound goes round, and again with the shaft turned as asked for where one
+// round does not tell.
+func (m *mate) gaugeRound() {
+	m.t.Helper()
+	m.gauge(m.round()...)
+	for range 2 {
+		if e := m.w.mind.estimate; e.Verdict != gauge.CannotTell || e.Next == nil || e.Next.What != gauge.TurnShaft {
+			return
+		}
+		m.w.win.Canvas().Focus(m.w.gauging.turns.proposed)
+		m.press(fyne.KeyReturn)
+		m.gauge(m.round()...)
+	}
 }
 
 // moveUntilWithin ticks plans and gauges again until the verdict is within.
@@ -220,7 +247,7 @@ func (m *mate) moveUntilWithin() {
 		if !m.w.moving.gauge.Visible() {
 			m.t.Fatal("all done, and not asked to gauge again")
 		}
-		m.gauge(m.round()...)
+		m.gaugeRound()
 		if m.w.mind.estimate.Verdict == gauge.Within {
 			return
 		}
@@ -244,7 +271,7 @@ func (m *mate) fasten() {
 			if m.w.stage != stageGauge {
 				m.t.Fatalf("gauging again leads to stage %d", m.w.stage)
 			}
-			m.gauge(m.round()...)
+			m.gaugeRound()
 			m.press(fyne.KeyF6)
 			continue
 		}

@@ -40,7 +40,7 @@ type weighed struct {
 func newTrySheet(w *Window) *trySheet {
 	say := func(id words.ID) string { return w.speaker.Say(id, nil) }
 	s := &trySheet{w: w, what: running(), warnings: running()}
-	s.figures = newFigures(shares{0.43, 0.19, 0.19, 0.19}, "", say(words.MoveColumnNow), say(words.MoveColumnPlan), say(words.MoveColumnTry))
+	s.figures = newFigures(shares{0.4, 0.2, 0.2, 0.2}, "", say(words.MoveColumnNow), say(words.MoveColumnPlan), say(words.MoveColumnTry))
 	s.done = newPress(w, say(words.MoveTryRecord), s.record)
 	how := running()
 	how.SetText(say(words.MoveTryHow))

@@ -40,6 +40,10 @@ type thinking struct {
 	basis    *gauge.Estimate // of base; the same as estimate where nothing was moved since
 	since    []visit.Move    // made after base
 
+	of      string     // the visit all this is of, as written
+	whole   *plan.Plan // of base, and of whatever base was as written
+	wholeOf string
+
 	liftMM, slideMM []float64 // the engine as found, and as moved since; nil: not known
 	plan            *plan.Plan
 	stepsDone       int  // of the plan's steps
@@ -76,17 +80,24 @@ func (t *thinking) readyFor(d *visit.Document) bool {
 
 // forget drops what the readings came to.
 func (t *thinking) forget() {
+	t.of = ""
 	t.liftMM, t.slideMM, t.plan, t.since, t.stepsDone, t.anew = nil, nil, nil, nil, 0, false
 }
 
-// think estimates, and says where the engine stands.
+// think estimates, and says where the engine stands. A visit thought of already
+// is left at that: what is tried beside it changes nothing of it.
 func (t *thinking) think(d *visit.Document) {
+	of := string(visit.Encode(d.Visit))
+	if t.hull != nil && of == t.of && t.readyFor(d) {
+		return
+	}
 	t.forget()
 	t.estimate, t.basis = nil, nil
 	t.asked++
 	if !t.readyFor(d) {
 		return
 	}
+	t.of = of
 	if t.estimate, t.err = t.model.Estimate(&d.Visit); t.err != nil {
 		t.estimate = nil
 		return
@@ -136,25 +147,36 @@ func (t *thinking) addSince(d *visit.Document) {
 // planAhead plans in the background and calls back on the window's goroutine,
 // unless something else was asked meanwhile.
 func (t *thinking) planAhead(then func()) {
-	if t.basis == nil || t.planner == nil {
+	if t.basis == nil || t.planner == nil || t.plan != nil {
 		return
+	}
+	wholeOf := string(visit.Encode(t.base))
+	if t.whole != nil && t.wholeOf == wholeOf { // its steps are being ticked
+		if done := stepsOf(t.hull, t.whole, t.since); done >= 0 {
+			t.plan, t.stepsDone = t.whole, done
+			then()
+			return
+		}
 	}
 	t.asked++
 	asked, planner, basis, base, since := t.asked, t.planner, t.basis, t.base, t.since
-	var p *plan.Plan
+	var p, whole *plan.Plan
 	var done int
 	var anew bool
 	var err error
 	t.aside(func() {
-		if p, err = planner.Plan(&base, basis, plan.Settings{}); err != nil || len(since) == 0 {
+		if whole, err = planner.Plan(&base, basis, plan.Settings{}); err != nil || len(since) == 0 {
+			p = whole
 			return
 		}
+		p = whole
 		if done = stepsOf(t.hull, p, since); done < 0 {
 			done, anew = 0, true
 			p, err = planner.Plan(&base, basis, plan.Settings{Since: since})
 		}
 	}, func() {
 		if t.asked == asked {
+			t.whole, t.wholeOf = whole, wholeOf
 			t.plan, t.stepsDone, t.anew, t.err = p, done, anew, err
 			then()
 		}
