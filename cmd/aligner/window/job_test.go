@@ -36,7 +36,7 @@ type mate struct {
 	// pulls is what tightening a mount's nut moves it by, in flats; nil: nothing.
 	pulls  map[string]float64
 	runOut [2][2]float64 // of shaft half and flange at their marks, in mm
-	events int        // of the visit that the boat has answered already
+	events int           // of the visit that the boat has answered already
 }
 
 // aboard opens a worked visit as it stood before its first move.
