@@ -43,6 +43,9 @@
 // version this program does not know is refused; older ones are brought forward
 // by the scripts in migrations/, each in one transaction with its version.
 //
+// A boat that is being typed in is no boat yet. Her draft lies beside the logbook in a
+// hull file of its own (KeepDraft), written anew after each field.
+//
 // Lengths are in mm, dates "2026-05-14", moments RFC 3339 in UTC.
 //
 // # What it leaves out

@@ -123,3 +123,59 @@ func TestChangeHullRefused(t *testing.T) {
 		}
 	}
 }
+
+// TestBoatMeasuredFieldByField changes a whole boat in a visit, field by field, in an
+// order in which each is possible, and goes back to the start and to the end: the same
+// hull and visit files, byte for byte.
+func TestBoatMeasuredFieldByField(t *testing.T) {
+	h := NewHistory(full(t))
+	type step struct{ hull, visit []byte }
+	var steps []step
+	note := func() step {
+		d := h.Now()
+		return step{hulls.Encode(d.Hull), Encode(d.Visit)}
+	}
+	steps = append(steps, note())
+	start := h.Now()
+	for _, f := range fields.List(&start.Hull) {
+		d := h.Now()
+		v := f.Get(&d.Hull)
+		switch {
+		case f.Kind.IsNumber() && f.Kind != fields.Number && v.Number != 0:
+			v.Number *= 1.01
+		case f.Kind == fields.Thread:
+			v.Text = f.Choices[0]
+		default:
+			continue
+		}
+		to, err := fields.Set(d.Hull, f.Pointer, v)
+		if err != nil {
+			continue // past a limit
+		}
+		e, err := NewChangeHull(&d.Hull, &to)
+		if err != nil {
+			t.Fatal(err)
+		}
+		if h.Do(e) != nil {
+			continue // does not go with the rest
+		}
+		steps = append(steps, note())
+	}
+	if len(steps) < 50 {
+		t.Fatalf("only %d steps", len(steps))
+	}
+	same := func(i int) {
+		t.Helper()
+		if now := note(); !bytes.Equal(now.hull, steps[i].hull) || !bytes.Equal(now.visit, steps[i].visit) {
+			t.Fatalf("step %d: other files", i)
+		}
+	}
+	for i := len(steps) - 2; i >= 0; i-- {
+		h.Undo()
+		same(i)
+	}
+	for i := 1; i < len(steps); i++ {
+		h.Redo()
+		same(i)
+	}
+}

@@ -72,6 +72,9 @@ func numbers(h *hulls.Hull) []number {
 // of a boat nobody has measured yet. How far a nut or slide can go does not change
 // what it does.
 func stated(h *hulls.Hull, listed []number) (all []number) {
+	if len(h.Tolerance) == 0 {
+		return nil
+	}
 	for _, f := range fields.List(h) {
 		plus := h.Tolerance[f.Pointer]
 		if !(plus > 0) || f.Kind == fields.Number || strings.Contains(f.Pointer, "_range_mm/") ||

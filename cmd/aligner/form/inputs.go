@@ -24,6 +24,7 @@ func newLine(r *row) *line {
 	l := &line{r: r}
 	l.Before = l.keys
 	l.ExtendBaseWidget(l)
+	l.OnChanged = func(string) { l.look() }
 	l.OnSubmitted = func(string) {
 		if l.take() {
 			r.p.next(r.pointer)
@@ -54,6 +55,29 @@ func (l *line) keys(k *fyne.KeyEvent) bool {
 		l.r.p.step(l.r.pointer, by)
 	}
 	return true
+}
+
+// look tells at once what a number being typed can never be, or seldom is. What is no
+// number yet may become one.
+func (l *line) look() {
+	r, p := l.r, l.r.p
+	f := p.field(r.pointer)
+	if f == nil || l.Text == l.written || !f.Kind.IsNumber() {
+		return
+	}
+	r.wrong = ""
+	v, ok := fields.Parse(l.Text, f.Kind, p.d.in)
+	tell := ""
+	if _, err := fields.Set(p.h, r.pointer, v); ok && err != nil {
+		tell = p.desk.Speaker.Retell(err.Error())
+	} else if ok && (v.Number < f.Limit.Low || v.Number > f.Limit.High) {
+		tell = p.say(words.FormOdd, words.Args{"Fault": p.limits(f)})
+	}
+	if tell != r.faults.Text {
+		put(r.faults, tell)
+		r.under.Show()
+		p.middle.Refresh()
+	}
 }
 
 // take enters what was typed; a field left as it stood counts as measured too.

@@ -98,6 +98,23 @@ func TestWrongEntryIsToldUnderItsField(t *testing.T) {
 	}
 }
 
+// TestLimitsAreToldWhileTyping: before Enter, but not of what may yet become a number.
+func TestLimitsAreToldWhileTyping(t *testing.T) {
+	b := newBench(t, EditDraft(builtin.Hull(t, "Kittiwake"), 0), "en", fyne.NewSize(1280, 800))
+	b.chooseField("/mounts/0/at_mm/1")
+	r := b.p.rowOf("/mounts/0/at_mm/1")
+	for _, c := range []struct{ typed, told string }{{"-", ""}, {"9", ""}, {"9", ""}, {"9", "as a rule"}, {"9", "-2000 to 2000 mm"}} {
+		b.write(c.typed)
+		if c.told == "" && r.faults.Text != "" || !strings.Contains(r.faults.Text, c.told) {
+			t.Errorf("after %q: %q, want %q", r.line.Text, r.faults.Text, c.told)
+		}
+	}
+	b.press(fyne.KeyBackspace, fyne.KeyBackspace)
+	if r.faults.Text != "" {
+		t.Errorf("mended, and still told: %q", r.faults.Text)
+	}
+}
+
 func TestInchesWithFractions(t *testing.T) {
 	d := EditDraft(builtin.Hull(t, "Kittiwake"), 0)
 	d.in, d.asked = true, true
