@@ -27,6 +27,7 @@ type Drawing struct {
 	Units   say.Units
 	ByHours bool // against the engine's hours; else the date
 	Dark    bool // light on dark, for the screen
+	Only    int  // the only plot, 1 to 4: spread, where it opens, nuts, studs; 0: all
 	// Points is the size of type; 0: 8.
 	Points float64
 }
@@ -82,8 +83,11 @@ func (d *Drawing) Draw(c draw.Canvas) error {
 	}
 	pen := pen{d: d, text: style(h, d.points())}
 	plots := pen.all()
+	if d.Only > 0 && d.Only <= len(plots) {
+		plots = plots[d.Only-1 : d.Only]
+	}
 	columns := 1
-	if size := c.Size(); size.X > size.Y {
+	if size := c.Size(); size.X > size.Y && len(plots) > 1 {
 		columns = 2
 	}
 	rows := (len(plots) + columns - 1) / columns

@@ -24,6 +24,11 @@ import (
 // longPast is four years of one boat: lined up, settled, a nut backed off.
 func longPast(t testing.TB) *Past {
 	t.Helper()
+	return worked(t, longVisits(t))
+}
+
+func longVisits(t testing.TB) []Visit {
+	t.Helper()
 	h := hullNamed(t, "Kittiwake")
 	r := rand.New(rand.NewPCG(8, 8))
 	settled := still(&h)
@@ -39,7 +44,7 @@ func longPast(t testing.TB) *Past {
 		v.State.EngineHours = visit.Known(float64(100 + 75*i*i))
 		v.Events = append(v.Events, visit.Event{Move: &visit.Move{NutFlats: map[string]float64{"fore port": float64(i), "aft starboard": 2 - float64(i)}}}, v.Events[0])
 	}
-	return worked(t, list)
+	return list
 }
 
 func drawnPast(t testing.TB, d Drawing, w, h int) image.Image {

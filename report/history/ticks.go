@@ -62,8 +62,9 @@ func everyMonths(least, last float64, months int) (ticks []plot.Tick) {
 // clock marks the quarters, looking forward: 12 above and below, PORT and STBD
 // between.
 func clock(s words.Speaker) plot.ConstantTicks {
-	return plot.ConstantTicks{{Value: 0, Label: "12"}, {Value: 90, Label: "3 " + s.Say(words.FacesStarboard, nil)}, {Value: 180, Label: "6"},
-		{Value: 270, Label: "9 " + s.Say(words.FacesPort, nil)}, {Value: 360, Label: "12"}}
+	const room = "  " // the library measures letters a little short
+	return plot.ConstantTicks{{Value: 0, Label: "12" + room}, {Value: 90, Label: "3 " + s.Say(words.FacesStarboard, nil) + room}, {Value: 180, Label: "6" + room},
+		{Value: 270, Label: "9 " + s.Say(words.FacesPort, nil) + room}, {Value: 360, Label: "12" + room}}
 }
 
 // decimals writes the marks of an axis in numbers with the decimal sign wanted.

@@ -25,7 +25,8 @@ type boat struct {
 	line                  *logbook.HullLine // nil: none
 	box                   *fyne.Container
 	name, what, due, none *widget.Label
-	begin, measure, carry *page.Button
+	begin, past           *page.Button
+	measure, carry        *page.Button
 	visits                *page.List
 	lines                 []logbook.VisitLine
 	photos                *fyne.Container
@@ -44,11 +45,22 @@ func newBoat(p *Page) *boat {
 	b.begin = page.NewButton(p.desk.Key, p.say(words.BoatsBegin, nil), b.beginVisit)
 	b.measure = page.NewButton(p.desk.Key, p.say(words.FormMeasure, nil), b.measureAgain)
 	b.carry = page.NewButton(p.desk.Key, p.say(words.BoatsTakeOut, nil), b.takeOut)
-	b.visits = page.NewList(p.desk.Key, func() int { return len(b.lines) }, newRow, b.row, b.choose)
+	b.past = page.NewButton(p.desk.Key, p.say(words.PastTitle, nil), p.showPast)
+	b.visits = page.NewList(b.key, func() int { return len(b.lines) }, newRow, b.row, b.choose)
 	b.visits.Open = b.open
-	head := container.NewVBox(container.New(tight{}, b.name, b.what, b.due), container.NewHBox(b.begin, b.measure, b.carry))
+	head := container.NewVBox(container.New(tight{}, b.name, b.what, b.due), container.New(&page.Flow{Narrow: 320}, b.begin, b.past, b.measure, b.carry))
 	b.box = container.NewBorder(container.NewVBox(b.none, head), container.NewHScroll(b.photos), nil, nil, b.visits)
 	return b
+}
+
+// key takes the keys that mean the same everywhere; in her visits, right turns to
+// her past.
+func (b *boat) key(k *fyne.KeyEvent) bool {
+	if k.Name == fyne.KeyRight {
+		b.p.showPast()
+		return true
+	}
+	return b.p.desk.Key(k)
 }
 
 // show puts a boat on the right half; nil: none was found.
@@ -56,7 +68,7 @@ func (b *boat) show(l *logbook.HullLine) {
 	b.line = l
 	b.lines = nil
 	b.visits.Forget()
-	for _, o := range []fyne.CanvasObject{b.name, b.what, b.due, b.begin, b.measure, b.carry} {
+	for _, o := range []fyne.CanvasObject{b.name, b.what, b.due, b.begin, b.past, b.measure, b.carry} {
 		if l == nil {
 			o.Hide()
 		} else {

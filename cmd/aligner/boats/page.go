@@ -4,6 +4,9 @@ package boats
 // them.
 
 import (
+	"path/filepath"
+	"strings"
+
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/container"
 	"fyne.io/fyne/v2/layout"
@@ -37,6 +40,8 @@ type Page struct {
 	boat  *boat
 	told  *widget.Label // what went wrong, or was done
 	all   fyne.CanvasObject
+	stack *fyne.Container // all, or the past
+	past  *past           // nil: the list stands
 }
 
 // New makes the page of a logbook's boats.
@@ -64,19 +69,44 @@ func (p *Page) lay() {
 	foot := container.NewHBox(button(words.FormMenuNew, p.do.New), button(words.BoatsTakeIn, p.takeIn), p.builtIn(), layout.NewSpacer(), button(words.PageBack, p.desk.Back))
 	halves := container.New(page.Columns{Share: 0.42, Least: 300}, left, p.boat.box)
 	p.all = container.NewPadded(container.NewBorder(nil, container.NewVBox(p.told, foot), nil, nil, halves))
+	p.stack = container.NewStack(p.all)
 }
 
 // Content is the page.
-func (p *Page) Content() fyne.CanvasObject { return p.all }
+func (p *Page) Content() fyne.CanvasObject { return p.stack }
 
 // Focus is where words are typed.
 func (p *Page) Focus() fyne.Focusable { return p.words }
 
 // TypedKey moves through the list.
-func (p *Page) TypedKey(k *fyne.KeyEvent) { p.list.Arrows(k) }
+func (p *Page) TypedKey(k *fyne.KeyEvent) {
+	if p.past != nil {
+		p.desk.Window.Canvas().Focus(p.past.visits)
+		p.past.visits.TypedKey(k)
+		return
+	}
+	p.list.Arrows(k)
+}
+
+// Dropped takes files dropped on the page: a boat's zip file into the logbook,
+// photos to the visit chosen in a boat's past.
+func (p *Page) Dropped(paths []string) bool {
+	switch {
+	case len(paths) == 1 && strings.EqualFold(filepath.Ext(paths[0]), ".zip"):
+		p.TakeIn(paths[0])
+	case p.past != nil:
+		p.past.strip.Attach(paths...)
+	default:
+		return false
+	}
+	return true
+}
 
 // TypedRune types words, wherever the keyboard was.
 func (p *Page) TypedRune(r rune) {
+	if p.past != nil {
+		return
+	}
 	p.desk.Window.Canvas().Focus(p.words)
 	p.words.TypedRune(r)
 }
@@ -126,6 +156,10 @@ func (p *Page) choose(i int) {
 func (p *Page) fail(err error) { p.tell(p.desk.Speaker.Retell(err.Error())) }
 
 func (p *Page) tell(text string) {
-	p.told.SetText(text)
-	p.told.Show()
+	told := p.told
+	if p.past != nil {
+		told = p.past.told
+	}
+	told.SetText(text)
+	told.Show()
 }

@@ -18,6 +18,9 @@ type Desk struct {
 	// Key takes a key that means the same everywhere (F1, Escape) and reports
 	// whether it was one.
 	Key func(*fyne.KeyEvent) bool
+	// Aside does work off the window's thread, and rest on it after; nil: both at
+	// once.
+	Aside func(work, rest func())
 }
 
 // Page fills the window until Back.

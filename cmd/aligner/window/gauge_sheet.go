@@ -12,6 +12,7 @@ import (
 	"fyne.io/fyne/v2/widget"
 
 	"aligner/assets/words"
+	"aligner/cmd/aligner/page"
 	"aligner/hulls/visit"
 	"aligner/hulls/visit/called"
 	"aligner/kinematics/gauge"
@@ -40,7 +41,7 @@ type gaugeSheet struct {
 }
 
 func newGaugeSheet(w *Window) *gaugeSheet {
-	s := &gaugeSheet{w: w, title: wrapped(""), asked: widget.NewLabel(""), list: container.New(&flow{}), bites: small(""),
+	s := &gaugeSheet{w: w, title: wrapped(""), asked: widget.NewLabel(""), list: container.New(&page.Flow{Narrow: columnLeast}), bites: small(""),
 		estimate: wrapped(""), picked: -1}
 	s.asked.TextStyle.Bold, s.title.TextStyle.Bold = true, true
 	s.entry = newReadingLine(s)

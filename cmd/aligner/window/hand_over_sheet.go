@@ -27,6 +27,7 @@ type handOverSheet struct {
 	verdict, done, standing, next *widget.Label
 	marked                        *tickBox
 	studs                         *studSheet
+	photos                        *photoSheet
 	note                          *field
 	handOver                      *press
 	paper                         *paperSheet
@@ -38,7 +39,7 @@ type handOverSheet struct {
 func newHandOverSheet(w *Window) *handOverSheet {
 	say := func(id words.ID) string { return w.speaker.Say(id, nil) }
 	s := &handOverSheet{w: w, title: heading(""), verdict: running(), done: running(), standing: running(), next: running(), safety: running(),
-		studs: newStudSheet(w), paper: newPaperSheet(w)}
+		studs: newStudSheet(w), photos: newPhotoSheet(w), paper: newPaperSheet(w)}
 	s.today = func() string { return time.Now().Format(time.DateOnly) }
 	s.marked = newTickBox(w, say(words.HandOverMarked), func(on bool) {
 		if !s.quiet {
@@ -49,7 +50,7 @@ func newHandOverSheet(w *Window) *handOverSheet {
 	s.handOver = newPress(w, say(words.HandOverNow), s.record)
 	s.handOver.Importance = widget.HighImportance
 	s.box = container.NewVBox(s.title, s.verdict, s.handOver, s.paper.box, s.standing, s.next, s.done,
-		s.marked, s.studs.box, captioned(say(words.HandOverNote), s.note), s.safety)
+		s.marked, s.studs.box, heading(say(words.PhotosTitle)), s.photos.strip.Content(), captioned(say(words.HandOverNote), s.note), s.safety)
 	return s
 }
 
@@ -106,6 +107,7 @@ func (s *handOverSheet) show(d *visit.Document) {
 	s.marked.SetChecked(h.NutsMarked)
 	s.quiet = false
 	s.studs.show(d)
+	s.photos.show()
 	s.note.show(h.Note)
 	var lines []string
 	for _, c := range job.Cautions(job.HandingOver, d.Visit.State.Afloat()) {

@@ -103,9 +103,7 @@ func New(win fyne.Window, prefs fyne.Preferences, name string, h hulls.Hull,
 	w.keysUnfocused()
 	w.resultShortcuts()
 	win.SetOnDropped(func(_ fyne.Position, files []fyne.URI) {
-		if len(files) > 0 {
-			w.openBoat(files[0].Path())
-		}
+		w.dropped(files)
 	})
 	win.Resize(fyne.NewSize(float32(w.settings.Width), float32(w.settings.Height)))
 	win.Canvas().Focus(w.picture)
