@@ -53,7 +53,7 @@ func (w *Window) leavePage() {
 
 // desk is what a page is lent.
 func (w *Window) desk() page.Desk {
-	return page.Desk{Speaker: w.speaker, Looks: w.looks(), Window: w.win, Back: w.back, Key: w.keyEverywhere, Aside: w.mind.aside}
+	return page.Desk{Speaker: w.speaker, Looks: w.looks(), Window: w.win, Back: w.back, Key: w.keyEverywhere, Aside: func(work, rest func()) { w.mind.aside(work, rest) }}
 }
 
 // keyEverywhere takes the keys that mean the same wherever the keyboard is.
