@@ -155,6 +155,19 @@ func (a *asked) TypedKey(k *fyne.KeyEvent) {
 	}
 }
 
+// tick is a yes or no that lets the same keys through.
+type tick struct {
+	widget.Check
+	keys func(*fyne.KeyEvent) bool
+}
+
+// TypedKey offers the key to the page.
+func (c *tick) TypedKey(k *fyne.KeyEvent) {
+	if !c.keys(k) {
+		c.Check.TypedKey(k)
+	}
+}
+
 // narrow keeps the questions in the middle, no wider than they can be read.
 type narrow struct{}
 

@@ -26,12 +26,13 @@ import (
 
 // bench is a page in a test window.
 type bench struct {
-	t     *testing.T
-	p     *Page
-	win   fyne.Window
-	book  *logbook.Book
-	works bool     // works out what matters, at once
-	files [][]byte // the hull after each step
+	t       *testing.T
+	p       *Page
+	win     fyne.Window
+	book    *logbook.Book
+	works   bool     // works out what matters, at once
+	files   [][]byte // the hull after each step
+	escaped int
 }
 
 func newBench(t *testing.T, d *Draft, language string, size fyne.Size) *bench {
@@ -51,7 +52,12 @@ func newBench(t *testing.T, d *Draft, language string, size fyne.Size) *bench {
 
 func (b *bench) open(d *Draft, language string) {
 	desk := page.Desk{Speaker: words.In(language), Looks: drawn.Looks{Units: say.Units{Metric: true, DecimalComma: language == "de"}, NoMotion: true, TextSize: 1},
-		Window: b.win, Back: func() {}, Key: func(k *fyne.KeyEvent) bool { return k.Name == fyne.KeyEscape }}
+		Window: b.win, Back: func() {}, Key: func(k *fyne.KeyEvent) bool {
+			if k.Name == fyne.KeyEscape {
+				b.escaped++
+			}
+			return k.Name == fyne.KeyEscape
+		}}
 	here := func(work, done func()) {
 		if b.works {
 			work()
@@ -69,11 +75,11 @@ func (b *bench) open(d *Draft, language string) {
 // press types a key where the keyboard is.
 func (b *bench) press(keys ...fyne.KeyName) {
 	for _, k := range keys {
-		f := b.win.Canvas().Focused()
-		if f == nil {
-			b.t.Fatalf("the keyboard is nowhere, for %s", k)
+		if f := b.win.Canvas().Focused(); f != nil {
+			f.TypedKey(&fyne.KeyEvent{Name: k})
+		} else { // as the window hands it on
+			b.p.TypedKey(&fyne.KeyEvent{Name: k})
 		}
-		f.TypedKey(&fyne.KeyEvent{Name: k})
 	}
 }
 
@@ -246,7 +252,7 @@ func (b *bench) throughThePast(files [][]byte) {
 // keepByKeyboard keeps the boat in the logbook and in a file.
 func (b *bench) keepByKeyboard(target hulls.Hull) {
 	for b.p.parts[b.p.d.part].sheet != words.FormKeep {
-		b.p.TypedKey(&fyne.KeyEvent{Name: fyne.KeyPageDown})
+		b.press(fyne.KeyPageDown)
 	}
 	b.press(fyne.KeyReturn)
 	kept, err := b.book.Hull(b.p.d.id)

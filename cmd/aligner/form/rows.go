@@ -274,6 +274,8 @@ func (p *Page) focus() {
 	}
 	if p.first != nil {
 		p.desk.Window.Canvas().Focus(p.first)
+	} else { // keys come to the page
+		p.desk.Window.Canvas().Unfocus()
 	}
 	p.bringInSight(p.d.field)
 }

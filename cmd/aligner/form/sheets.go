@@ -107,7 +107,9 @@ func (p *Page) lookOver(box *fyne.Container) fyne.Focusable {
 	if assumed > 0 {
 		text(box, s.Say(words.FormCountAssumed, words.Args{"Count": assumed}), false)
 	}
-	sided := widget.NewCheck(p.say(words.FormOneSided, nil), nil)
+	sided := &tick{keys: p.keys}
+	sided.Text = p.say(words.FormOneSided, nil)
+	sided.ExtendBaseWidget(sided)
 	sided.SetChecked(p.h.OneSided)
 	sided.OnChanged = func(on bool) { p.edit(fields.Lopsided{On: on}) }
 	box.Add(sided)

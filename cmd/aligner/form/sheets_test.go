@@ -254,6 +254,27 @@ func TestEverySheetSpeaks(t *testing.T) {
 	}
 }
 
+// TestNoSheetHoldsTheKeyboard: from every sheet and field Page Down leads on and
+// Escape out.
+func TestNoSheetHoldsTheKeyboard(t *testing.T) {
+	b := newBench(t, EditDraft(builtin.Hull(t, "Avocet"), 0), "en", fyne.NewSize(1280, 800))
+	for i := 0; i+1 < len(b.p.parts); i++ {
+		for range 3 { // and from what comes next in it
+			escaped := b.escaped
+			b.press(fyne.KeyEscape)
+			if b.escaped != escaped+1 {
+				t.Errorf("%s: Escape is held by %T", b.p.title(i), b.win.Canvas().Focused())
+			}
+			b.tab()
+		}
+		b.p.turnTo(i)
+		b.press(fyne.KeyPageDown)
+		if b.p.d.part != i+1 {
+			t.Fatalf("%s: Page Down is held by %T", b.p.title(i), b.win.Canvas().Focused())
+		}
+	}
+}
+
 func TestDraftOutlivesPageAndProgram(t *testing.T) {
 	d := EditDraft(builtin.Hull(t, "Wren"), 0)
 	b := newBench(t, d, "en", fyne.NewSize(1280, 800))
