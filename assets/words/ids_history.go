@@ -101,4 +101,8 @@ const (
 
 	PastHours ID = "past_hours"
 	PastRow   ID = "past_row"
+
+	MarksTitle ID = "marks_title"
+	MarkInLine ID = "mark_in_line"
+	MarkTurned ID = "mark_turned"
 )

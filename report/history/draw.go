@@ -115,19 +115,19 @@ func (p pen) all() []*plot.Plot {
 	unit := words.Args{"Unit": d.Units.GapUnit()}
 	spread := p.new(d.Speaker.Say(words.HistoryPlotSpread, unit))
 	gaps := d.gaps(func(g Gap) (float64, float64, bool) { return g.SpreadMM / per, g.SpreadSDMM / per, g.Known })
-	p.add(spread, append([]line{joined(gaps)}, gaps...))
+	p.add(spread, append([]line{joined(gaps)}, gaps...), say.MMPerThou/per)
 	p.limit(spread, per)
 	spread.Y.Min = 0
 
 	opens := p.new(d.Speaker.Say(words.HistoryPlotOpens, nil))
-	p.add(opens, d.gaps(func(g Gap) (float64, float64, bool) { return g.OpensAtDeg, g.OpensSDDeg, g.Known && g.OpensKnown }))
+	p.add(opens, d.gaps(func(g Gap) (float64, float64, bool) { return g.OpensAtDeg, g.OpensSDDeg, g.Known && g.OpensKnown }), 1)
 	opens.Y.Min, opens.Y.Max, opens.Y.Tick.Marker = 0, 430, clock(d.Speaker) // the legend above
 
 	nuts := p.new(d.Speaker.Say(words.HistoryPlotNuts, nil))
 	p.add(nuts, d.byMount(func(e *Entry, m int) visit.Maybe { return visit.Known(e.NutsBeforeMM[m]) },
-		func(e *Entry, m int) visit.Maybe { return visit.Known(e.NutsAfterMM[m]) }))
+		func(e *Entry, m int) visit.Maybe { return visit.Known(e.NutsAfterMM[m]) }), 1)
 	studs := p.new(d.Speaker.Say(words.HistoryPlotStuds, nil))
-	p.add(studs, d.byMount(func(e *Entry, m int) visit.Maybe { return e.StudFoundMM[m] }, func(e *Entry, m int) visit.Maybe { return e.StudLeftMM[m] }))
+	p.add(studs, d.byMount(func(e *Entry, m int) visit.Maybe { return e.StudFoundMM[m] }, func(e *Entry, m int) visit.Maybe { return e.StudLeftMM[m] }), 1)
 	all := []*plot.Plot{spread, opens, nuts, studs}
 	p.sameTime(all)
 	return all

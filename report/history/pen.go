@@ -75,13 +75,10 @@ func (p pen) glyph(shape int) draw.GlyphStyle {
 	return draw.GlyphStyle{Color: p.d.ink(), Radius: vg.Points(p.d.points() / 3), Shape: shapes[shape%len(shapes)]}
 }
 
-// leastRange is the least stretch of an axis, in thou or mm: less than it is told
-// apart by nobody.
-const leastRange = 1
-
 // add draws lines, each with its name in the legend, and leaves room above for
-// that.
-func (p pen) add(to *plot.Plot, lines []line) {
+// that. leastRange is the least stretch of the axis: less than it is told apart
+// by nobody.
+func (p pen) add(to *plot.Plot, lines []line, leastRange float64) {
 	least, most, any := math.Inf(1), math.Inf(-1), false
 	named := 0
 	for _, l := range lines {

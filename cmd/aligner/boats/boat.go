@@ -97,6 +97,7 @@ func (b *boat) show(l *logbook.HullLine) {
 	b.visits.Refresh()
 	if len(lines) > 0 {
 		b.visits.Select(0)
+		b.visits.ScrollToTop() // chosen before it was laid out
 	}
 }
 

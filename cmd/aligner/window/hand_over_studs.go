@@ -21,13 +21,14 @@ type studSheet struct {
 	box, grid   *fyne.Container
 	names       []string
 	found, left []*field
+	marks       *markSheet
 }
 
 func newStudSheet(w *Window) *studSheet {
-	s := &studSheet{w: w, grid: container.NewVBox()}
+	s := &studSheet{w: w, grid: container.NewVBox(), marks: newMarkSheet(w)}
 	head := container.New(otherShares, widget.NewLabel(""), caption(w.speaker.Say(words.StudFound, nil)), caption(w.speaker.Say(words.StudLeft, nil)))
 	s.box = container.NewVBox(heading(w.speaker.Say(words.StudTitle, nil)), head, s.grid,
-		small(w.from([]job.Source{job.CommonPractice})))
+		small(w.from([]job.Source{job.CommonPractice})), s.marks.box)
 	return s
 }
 
@@ -76,7 +77,9 @@ func (s *studSheet) show(d *visit.Document) {
 	}
 	if !slices.Equal(names, s.names) {
 		s.fill(d)
+		s.marks.fill(d)
 	}
+	s.marks.show(d)
 	for i, name := range names {
 		m := d.Visit.Found(name)
 		s.found[i].show(s.height(m.StudFoundMM))

@@ -42,3 +42,25 @@ func TestADroppedPhotoGoesToTheVisit(t *testing.T) {
 		t.Errorf("%+v, %v, stage %v", list, err, w.stage)
 	}
 }
+
+// A nut whose mark has turned is said by keys, at hand-over.
+func TestMarksAsFound(t *testing.T) {
+	w := opened(t, "Kittiwake")
+	w.enter(stageHandOver)
+	marks := w.handing.studs.marks
+	if len(marks.found) != 4 {
+		t.Fatalf("%d marks", len(marks.found))
+	}
+	w.win.Canvas().Focus(marks.found[1])
+	for range 2 {
+		marks.found[1].TypedKey(&fyne.KeyEvent{Name: fyne.KeyRight})
+	}
+	if d := w.history.Now(); d.Visit.Found("fore starboard").Mark != visit.MarkTurned {
+		t.Errorf("%+v, chosen %d", d.Visit.Mounts, marks.found[1].SelectedIndex())
+	}
+	w.undo()
+	w.undo()
+	if marks.found[1].SelectedIndex() != 0 {
+		t.Error("undone and still chosen")
+	}
+}

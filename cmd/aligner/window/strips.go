@@ -74,7 +74,11 @@ func (t *topStrip) show(d *visit.Document) {
 	t.quiet = true
 	defer func() { t.quiet = false }()
 	t.boats.PlaceHolder = d.Hull.Name
-	t.boats.SetSelected(d.Hull.Name)
+	if slices.Contains(t.boats.Options, d.Hull.Name) {
+		t.boats.SetSelected(d.Hull.Name)
+	} else { // of the logbook, or a file
+		t.boats.ClearSelected()
+	}
 	t.afloat.SetChecked(d.Trial.Afloat)
 	t.lever.SetChecked(d.Trial.LeverOn)
 	if text := t.stateOf(d.Visit.State); text != t.state.Text {
