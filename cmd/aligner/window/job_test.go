@@ -37,6 +37,7 @@ type mate struct {
 	pulls  map[string]float64
 	runOut [2][2]float64 // of shaft half and flange at their marks, in mm
 	events int           // of the visit that the boat has answered already
+	did    []deed        // all that was done at the keyboard
 }
 
 // aboard opens a worked visit as it stood before its first move.
@@ -84,6 +85,14 @@ func aboard(t *testing.T, name string) *mate {
 
 // press presses a key wherever the keyboard is.
 func (m *mate) press(name fyne.KeyName) {
+	x := string(name)
+	if other, ok := xNames[name]; ok {
+		x = other
+	}
+	m.did = append(m.did, deed{keys: []string{x}})
+	if name == fyne.KeyF5 {
+		m.did = append(m.did, deed{wait: true}) // for the plan
+	}
 	if f := m.w.win.Canvas().Focused(); f != nil {
 		f.TypedKey(&fyne.KeyEvent{Name: name})
 		return
@@ -93,6 +102,7 @@ func (m *mate) press(name fyne.KeyName) {
 
 // keys types letters wherever the keyboard is.
 func (m *mate) keys(text string) {
+	m.did = append(m.did, deed{text: text})
 	for _, r := range text {
 		if f := m.w.win.Canvas().Focused(); f != nil {
 			f.TypedRune(r)
@@ -208,6 +218,20 @@ func (m *mate) round() []string {
 	return hours
 }
 
+// tabTo goes on from one thing to the next until the keyboard is where it is
+// wanted.
+func (m *mate) tabTo(wanted fyne.Focusable) {
+	m.t.Helper()
+	for range 100 {
+		if m.w.win.Canvas().Focused() == wanted {
+			return
+		}
+		m.w.win.Canvas().FocusNext()
+		m.did = append(m.did, deed{keys: []string{"Tab"}})
+	}
+	m.t.Fatal("the keyboard does not come there")
+}
+
 // gaugeRound goes round, and again with the shaft turned as asked for where one
 // round does not tell.
 func (m *mate) gaugeRound() {
@@ -217,7 +241,7 @@ func (m *mate) gaugeRound() {
 		if e := m.w.mind.estimate; e.Verdict != gauge.CannotTell || e.Next == nil || e.Next.What != gauge.TurnShaft {
 			return
 		}
-		m.w.win.Canvas().Focus(m.w.gauging.turns.proposed)
+		m.tabTo(m.w.gauging.turns.proposed)
 		m.press(fyne.KeyReturn)
 		m.gauge(m.round()...)
 	}
