@@ -10,6 +10,7 @@ import (
 	"aligner/hulls"
 	"aligner/hulls/visit"
 	"aligner/kinematics/gauge"
+	"aligner/report/job"
 	"aligner/report/paper"
 )
 
@@ -38,7 +39,7 @@ func (f *flow) recordEvents() {
 			f.under(f.say(words.PaperEvent, args), 12)
 			f.paragraphs(e.Move.Note)
 		case e.Fasten != nil:
-			args["What"] = f.say(words.PaperTightened, words.Args{"What": e.Fasten.What, "Torque": f.torque(e.Fasten.Torque)})
+			args["What"] = f.say(words.PaperTightened, words.Args{"What": job.Fastened(f.s, f.u, e.Fasten), "Torque": f.torque(e.Fasten.Torque)})
 			f.under(f.say(words.PaperEvent, args), 12)
 			f.paragraphs(e.Fasten.Note)
 		}

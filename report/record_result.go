@@ -159,7 +159,7 @@ func (f *flow) recordFastening() {
 	var rows [][]string
 	for i, e := range f.v.Events {
 		if e.Fasten != nil {
-			rows = append(rows, []string{fmt.Sprint(i + 1), e.Fasten.What, orNone(f.torque(e.Fasten.Torque), f.say(words.PaperNotMeasured, nil)), e.Fasten.Note})
+			rows = append(rows, []string{fmt.Sprint(i + 1), job.Fastened(f.s, f.u, e.Fasten), orNone(f.torque(e.Fasten.Torque), f.say(words.PaperNotMeasured, nil)), e.Fasten.Note})
 		}
 	}
 	if len(rows) == 0 {

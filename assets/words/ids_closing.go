@@ -65,4 +65,16 @@ const (
 	HelpProblemOut     ID = "help_problem_out"
 	ProblemNotZipLimit ID = "problem_not_zip_limit"
 	ProblemNotZipMend  ID = "problem_not_zip_mend"
+
+	HelpKeyTick      ID = "help_key_tick"
+	HelpKeyOther     ID = "help_key_other"
+	HelpKeyStuck     ID = "help_key_stuck"
+	HelpKeyTried     ID = "help_key_tried"
+	HelpKeyGaugeHere ID = "help_key_gauge_here"
+	HelpKeyWay       ID = "help_key_way"
+	HelpKeyTorque    ID = "help_key_torque"
+	HelpKeyHandOver  ID = "help_key_hand_over"
+	HelpKeyMarked    ID = "help_key_marked"
+	HelpKeyPaper     ID = "help_key_paper"
+	HelpKeyNoteOver  ID = "help_key_note_over"
 )

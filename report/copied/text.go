@@ -67,7 +67,7 @@ func readings(s words.Speaker, u say.Units, r Results) []string {
 		case e.Move != nil:
 			line = moved(s, u, r.Document, e.Move)
 		case e.Fasten != nil:
-			line = s.Say(words.EditRecordFastening, words.Args{"What": e.Fasten.What})
+			line = s.Say(words.EditRecordFastening, words.Args{"What": job.Fastened(s, u, e.Fasten)})
 		}
 		lines = append(lines, s.Say(words.CopiedEvent, words.Args{"Number": i + 1, "What": line}))
 	}

@@ -8,8 +8,10 @@ import (
 	"slices"
 	"strings"
 
+	"aligner/assets/words"
 	"aligner/hulls"
 	"aligner/hulls/visit"
+	"aligner/report/say"
 )
 
 // Progress is how far one step has come.
@@ -199,6 +201,15 @@ func (s *FastenStep) Record(h *hulls.Hull) (visit.Fasten, bool) {
 		return visit.Fasten{}, false
 	}
 	return f, true
+}
+
+// Fastened says what one fastening was: by its kind where that is told, in the
+// file's own words where not.
+func Fastened(s words.Speaker, u say.Units, f *visit.Fasten) string {
+	if f.Kind == "" {
+		return f.What
+	}
+	return Text{ID: words.Of("fastened", f.Kind), Args: Args{"Mounts": f.Mounts, "Round": f.Round}}.Say(s, u)
 }
 
 // CouplingBolts is what a visit knows of them: oiled or dry, and the maker's

@@ -152,13 +152,9 @@ func (s *handOverSheet) doneLines(d *visit.Document) []string {
 	return lines
 }
 
-// fastened says one thing tightened: by its kind where that is told, in the
-// file's own words where not.
+// fastened says one thing tightened, and to what.
 func (w *Window) fastened(f *visit.Fasten) string {
-	if f.Kind == "" {
-		return f.What
-	}
-	text := w.speaker.Say(words.Of("fastened", f.Kind), words.Args{"Round": f.Round, "Mounts": w.listed(f.Mounts)})
+	text := job.Fastened(w.speaker, w.units(), f)
 	if f.Torque.Given() {
 		text += ", " + job.TorqueOf(w.units(), f.Torque.NM())
 	}
@@ -183,7 +179,7 @@ func (s *handOverSheet) standingLines(d *visit.Document) []string {
 func (s *handOverSheet) nextLines(d *visit.Document) []string {
 	lines := []string{s.w.speaker.Say(words.HandOverDue, nil)}
 	for _, c := range job.Due(&d.Hull, &d.Visit) {
-		lines = append(lines, c.Text.Say(s.w.speaker, s.w.units()))
+		lines = append(lines, c.Text.Say(s.w.speaker, s.w.units())+" "+s.w.from(c.Sources))
 	}
 	return lines
 }

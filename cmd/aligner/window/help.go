@@ -25,6 +25,10 @@ var stageHelp = [stages][]keyHelp{
 	stageGauge: {{"12 3/4", words.HelpKeyCall}, {"3/4", words.HelpKeyCallHere}, {"3   0", words.HelpKeyCallOne}, {"3+4/8", words.HelpKeyCallStack},
 		{"# \u2026", words.HelpKeyCallNote}, {"@46", words.HelpKeyCallRadius}, {"\u2191 \u2193", words.HelpKeyPick}, {"Ctrl+Del", words.HelpKeyOut}, {"PgUp PgDn", words.HelpKeyKind},
 		{"Ctrl+V", words.HelpKeyPaste}, {"Tab", words.HelpKeyTab}},
+	stageMove: {{"y", words.HelpKeyTick}, {"q", words.HelpKeyOther}, {"k", words.HelpKeyStuck}, {"z", words.HelpKeyTried},
+		{"1 \u2026 6", words.HelpKeyMount}, {"\u2191 \u2193", words.HelpKeyNut}, {"\u2190 \u2192", words.HelpKeySlide}},
+	stageFasten:   {{"y", words.HelpKeyTick}, {"q", words.HelpKeyGaugeHere}, {"k", words.HelpKeyWay}, {"z", words.HelpKeyTorque}},
+	stageHandOver: {{"y", words.HelpKeyHandOver}, {"q", words.HelpKeyPaper}, {"k", words.HelpKeyMarked}, {"z", words.HelpKeyNoteOver}},
 }
 
 // alwaysHelp are the keys that hold at every stage; those after them want the
