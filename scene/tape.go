@@ -74,7 +74,7 @@ func (m *Model) tapeFocus() ([]mgl64.Vec3, View) {
 		v.YawRad = -v.YawRad
 	}
 	if math.Abs(way.Y()) > 0.7*way.Len() && way.Len() > 0 {
-		v = View{YawRad: 28 * degree, PitchRad: 34 * degree}
+		v = View{YawRad: math.Copysign(28*degree, v.YawRad), PitchRad: 34 * degree}
 	}
 	return points, v
 }

@@ -126,4 +126,8 @@ const (
 	TapePropellerMass      ID = "tape_propeller_mass"
 	FieldPropellerDensity  ID = "field_propeller_density"
 	TapePropellerDensity   ID = "tape_propeller_density"
+	FieldShimsDown         ID = "field_shims_down"
+	TapeShimsDown          ID = "tape_shims_down"
+	FieldShimsUp           ID = "field_shims_up"
+	TapeShimsUp            ID = "tape_shims_up"
 )

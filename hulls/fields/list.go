@@ -155,7 +155,11 @@ func (l *lister) mount(i int) {
 	} {
 		l.number(s.key, "/stiffness_n_per_mm"+s.pointer, Stiffness, s.at, nil, usualStiffness(l.h, i, s.way))
 	}
-	for k, key := range [...]string{"nut_down", "nut_up"} {
+	down, up := "nut_down", "nut_up"
+	if m.Kind == hulls.Solid {
+		down, up = "shims_down", "shims_up"
+	}
+	for k, key := range [...]string{down, up} {
 		l.number(key, fmt.Sprintf("/nut_range_mm/%d", k), Length, func(h *hulls.Hull) *float64 { return &h.Mounts[i].NutRangeMM[k] }, reach(m.AtMM, 2, m.NutRangeMM[k]), nil)
 	}
 	for k, key := range [...]string{"slide_starboard", "slide_port"} {

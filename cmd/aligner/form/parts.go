@@ -134,6 +134,7 @@ func (p *Page) showParts() {
 // turnTo shows a part, its first field chosen.
 func (p *Page) turnTo(i int) {
 	i = min(max(i, 0), len(p.parts)-1)
+	p.tell("")
 	p.d.part, p.d.field = i, ""
 	if own := p.parts[i].pointers; len(own) > 0 {
 		p.d.field = own[0]

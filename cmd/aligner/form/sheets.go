@@ -209,13 +209,6 @@ func (p *Page) keep(box *fyne.Container) fyne.Focusable {
 	}
 	book := p.button(words.FormKeepBook, p.keepInBook)
 	box.Add(book)
-	if p.d.id != 0 {
-		box.Add(p.button(words.FormKeepCopy, func() {
-			p.d.id = 0
-			p.edit(fields.Replace{Hull: fields.Copy(p.h, p.h.Name)})
-			p.keepInBook()
-		}))
-	}
 	file := page.NewEntry(p.keys)
 	file.SetPlaceHolder(p.h.Name + ".hull.json")
 	write := func() { p.writeFile(file.Text) }
@@ -223,6 +216,13 @@ func (p *Page) keep(box *fyne.Container) fyne.Focusable {
 	box.Add(container.NewBorder(nil, nil, widget.NewLabel(p.say(words.FormFileName, nil)), p.button(words.FormKeepFile, write), file))
 	if p.do.Work != nil {
 		box.Add(p.button(words.FormOnScreen, func() { p.do.Work(p.h) }))
+	}
+	if p.d.id != 0 {
+		box.Add(p.button(words.FormKeepCopy, func() {
+			p.d.id = 0
+			p.edit(fields.Replace{Hull: fields.Copy(p.h, p.h.Name)})
+			p.keepInBook()
+		}))
 	}
 	return book
 }
@@ -249,6 +249,8 @@ func (p *Page) keepInBook() {
 			told += " " + p.say(words.FormNotInVisit, words.Args{"Why": p.desk.Speaker.Retell(err.Error())})
 		}
 	}
+	p.fill()
+	p.focus()
 	p.tell(told)
 }
 
