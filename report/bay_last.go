@@ -75,26 +75,52 @@ func (d *drawer) stopped() []string {
 	return all
 }
 
-// bayMinds draws cautions on the left and what to bring on the right.
+// leastBayPoints is the smallest type on the card for what is to be read in the
+// bay: by torchlight, at arm's length (own judgement; tested).
+const leastBayPoints = 7.0
+
+// bayMinds draws cautions and what to bring in two columns of about one height.
 func (d *drawer) bayMinds(y, k float64) float64 {
 	x, _, w, _ := d.InsideMM()
-	left := 0.63 * w
-	pen := paper.Pen{MM: 0.6}
-	t := paper.Type{Points: max(7.8*k, 6)}
+	t := paper.Type{Points: max(7.8*k, leastBayPoints)}
 	head := paper.Type{Points: 9.5 * k, Bold: true}
-	column := func(x, w float64, title words.ID, lines []string) float64 {
-		at := y + 1.2*k
-		at += d.Line(x, at, w, head, d.say(title, nil))
-		for _, line := range lines {
-			d.Line(x, at, 3, t, "•")
-			at += d.Paragraph(x+2.6*k, at, w-2.6*k, t, line)
-		}
-		return at + 1*k
+	const between, dot = 4.0, 2.6
+	wide := (w - between - 3) / 2
+	type item struct {
+		text string
+		head bool
+		tall float64
 	}
-	end := max(column(x+2, left-4, words.PaperMind, d.cautions()),
-		column(x+left+1, w-left-3, words.PaperBring, d.bring()))
-	d.Rect(x, y, w, end-y, &pen, nil)
-	d.Stroke(paper.Pen{MM: 0.25}, paper.Point{X: x + left - 1, Y: y}, paper.Point{X: x + left - 1, Y: end})
+	var items []item
+	total := 0.0
+	add := func(title words.ID, lines []string) {
+		items = append(items, item{d.say(title, nil), true, head.LineMM()})
+		total += head.LineMM()
+		for _, line := range lines {
+			tall := d.ParagraphMM(wide-dot, t, line)
+			items = append(items, item{line, false, tall})
+			total += tall
+		}
+	}
+	add(words.PaperMind, d.cautions())
+	add(words.PaperBring, d.bring())
+	at, end, left := y+1.2*k, y, x+2
+	for i, it := range items {
+		// A heading stays with what follows it.
+		if next := it.tall / 2; left == x+2 && at+next-y > total/2 && i > 0 && !items[i-1].head {
+			left, at = x+2+wide+between-1, y+1.2*k
+		}
+		if it.head {
+			at += d.Line(left, at, wide, head, it.text)
+		} else {
+			d.Line(left, at, 3, t, "•")
+			at += d.Paragraph(left+dot, at, wide-dot, t, it.text)
+		}
+		end = max(end, at+1*k)
+	}
+	d.Rect(x, y, w, end-y, &paper.Pen{MM: 0.6}, nil)
+	middle := x + 2 + wide + between/2 - 1
+	d.Stroke(paper.Pen{MM: 0.25}, paper.Point{X: middle, Y: y}, paper.Point{X: middle, Y: end})
 	return end
 }
 

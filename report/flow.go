@@ -3,6 +3,8 @@ package report
 // This file lays text and tables over as many pages as they take.
 
 import (
+	"strconv"
+
 	"aligner/assets/words"
 	"aligner/report/paper"
 )
@@ -43,11 +45,14 @@ func (f *flow) need(mm float64) bool {
 }
 
 // section begins one, with a mark in the reader's side bar.
-func (f *flow) section(id words.ID) {
+func (f *flow) section(id words.ID) { f.sectionWith(id, 28) }
+
+// sectionWith begins one that stays on a page with so many mm below its top.
+func (f *flow) sectionWith(id words.ID, mm float64) {
 	f.y += 5
-	f.need(28)
+	f.need(mm)
 	x, _, w, _ := f.InsideMM()
-	title := f.say(id, nil)
+	title := strconv.Itoa(len(f.sections)+1) + "  " + f.say(id, nil)
 	f.Bookmark(title, f.y)
 	f.sections = append(f.sections, section{title, f.Pages(), f.Target(f.y)})
 	f.y += f.Line(x, f.y, w, sectionType, title)

@@ -11,6 +11,7 @@ import (
 	"aligner/hulls/visit"
 	"aligner/kinematics/gauge"
 	"aligner/kinematics/plan"
+	"aligner/report/history"
 	"aligner/report/paper"
 	"aligner/report/say"
 )
@@ -52,6 +53,10 @@ type Options struct {
 	// visit is written anew.
 	FileName string
 	File     []byte
+	// Photos and Past go into a record: photos of the visit, and the boat's past
+	// where her visits are kept.
+	Photos []Photo
+	Past   *history.Past
 	// Quick leaves soft shadows out of the pictures, which take most of the time.
 	Quick bool
 }

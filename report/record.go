@@ -31,7 +31,7 @@ func record(in Input, o Options) (*drawer, error) {
 	f.y += 2
 	f.y += d.Line(x, f.y, w, underType, d.say(words.PaperContents, nil))
 	contents := f.y
-	f.y += 12 * (paper.Type{Points: 10}.LineMM() + 0.4)
+	f.y += 14 * (paper.Type{Points: 10}.LineMM() + 0.4)
 
 	f.recordBoat()
 	f.recordLookOver()
@@ -44,6 +44,12 @@ func record(in Input, o Options) (*drawer, error) {
 	f.recordMounts()
 	f.recordPlan()
 	f.recordNext()
+	if err := f.recordPast(); err != nil {
+		return nil, err
+	}
+	if err := f.recordPhotos(); err != nil {
+		return nil, err
+	}
 	f.recordHull()
 	f.recordSigned()
 	f.contents(contents)

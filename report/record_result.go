@@ -16,14 +16,14 @@ import (
 
 // recordEstimate is what the readings mean.
 func (f *flow) recordEstimate() {
-	f.section(words.PaperSecEstimate)
 	if !f.told() {
+		f.section(words.PaperSecEstimate)
 		f.paragraphs(f.next()...)
 		f.paragraphs(say.Odd(f.s, f.u, f.e)...)
 		return
 	}
+	f.sectionWith(words.PaperSecEstimate, 76)
 	x, _, w, _ := f.InsideMM()
-	f.need(66)
 	const clock = 58.0
 	top := f.y
 	ab := f.present()

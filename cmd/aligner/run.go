@@ -90,7 +90,7 @@ func helpWords() kong.Vars {
 		words.HelpPredictPull, words.HelpMetric,
 		words.HelpEstimate, words.HelpVisit, words.HelpPlan, words.HelpPlanWanted,
 		words.HelpProblem, words.HelpProblemVisit, words.HelpProblemOut,
-		words.HelpSheet, words.HelpSheetKind, words.HelpSheetOut, words.HelpSheetPaper, words.HelpSheetLooking, words.HelpSheetUntil,
+		words.HelpSheet, words.HelpSheetKind, words.HelpSheetOut, words.HelpSheetPaper, words.HelpSheetLooking, words.HelpSheetUntil, words.HelpSheetLang,
 		words.HelpTrouble, words.HelpTroubleOf, words.HelpTroubleSymptom, words.HelpTroubleTest,
 		words.HelpHulls, words.HelpHullsList, words.HelpHullsShow, words.HelpHull,
 	}...) {

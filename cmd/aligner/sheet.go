@@ -3,8 +3,10 @@ package main
 // This file is the verb sheet: a visit on paper.
 
 import (
+	"errors"
 	"fmt"
 	"io"
+	"os"
 	"path/filepath"
 	"runtime/debug"
 	"strings"
@@ -13,6 +15,7 @@ import (
 	"aligner/assets/words"
 	"aligner/cmd/aligner/outfile"
 	"aligner/hulls"
+	"aligner/hulls/logbook"
 	"aligner/hulls/visit"
 	"aligner/report"
 	"aligner/report/paper"
@@ -27,6 +30,7 @@ type sheetCmd struct {
 	Looking string `enum:"forward,aft" default:"forward" help:"${help_sheet_looking}"`
 	Until   int    `default:"-1" help:"${help_sheet_until}"`
 	Metric  bool   `help:"${help_metric}"`
+	Lang    string `enum:"en,de" default:"en" help:"${help_sheet_lang}"`
 }
 
 // Run writes the sheet.
@@ -60,7 +64,7 @@ func (c *sheetCmd) Run(e *env) error {
 
 // options are those asked for; it cuts the visit off where it is to end.
 func (c *sheetCmd) options(d *visit.Document) (report.Options, error) {
-	o := report.Options{Kind: report.Kind(c.Kind), Size: paper.Size(c.Paper), Units: say.Units{Metric: c.Metric},
+	o := report.Options{Kind: report.Kind(c.Kind), Size: paper.Size(c.Paper), Units: say.Units{Metric: c.Metric, DecimalComma: c.Lang == "de"}, Speaker: words.In(c.Lang),
 		Seen: visit.Direction(c.Looking == "aft"), Today: time.Now().Format(time.DateOnly), Program: programName()}
 	most := len(d.Visit.Events)
 	switch {
@@ -74,8 +78,28 @@ func (c *sheetCmd) options(d *visit.Document) (report.Options, error) {
 		if data, fault := visitBytes(c.Visit); fault == nil {
 			o.File, o.FileName = data, filepath.Base(c.Visit)
 		}
+		if o.Kind == report.Record {
+			return o, c.kept(&o)
+		}
 	}
 	return o, nil
+}
+
+// kept puts in what the logbook has beside a visit of its own.
+func (c *sheetCmd) kept(o *report.Options) error {
+	if _, err := os.Stat(c.Visit); err == nil {
+		return nil // a file, whatever its name
+	}
+	return lookIn(func(b *logbook.Book) error {
+		id, _, err := findVisit(b, c.Visit)
+		if errors.Is(err, errNoEntry) {
+			return nil // a built-in one
+		}
+		if err == nil {
+			o.Photos, o.Past, err = report.Kept(b, id)
+		}
+		return err
+	})
 }
 
 // programName is what made a document, with the version it was built from as far

@@ -105,6 +105,18 @@ func (b *Book) base(tx *sql.Tx, id VisitID) (visit.Document, error) {
 	return d, nil
 }
 
+// HullOf is the hull a visit was of.
+func (b *Book) HullOf(id VisitID) (hull HullID, err error) {
+	err = b.read(context.Background(), func(tx *sql.Tx) error {
+		err := tx.QueryRow(`SELECT hull_id FROM visits WHERE id = ?`, id).Scan(&hull)
+		if errors.Is(err, sql.ErrNoRows) {
+			return b.unknown("visit", int64(id))
+		}
+		return err
+	})
+	return hull, err
+}
+
 // Document is a visit as it stands.
 func (b *Book) Document(id VisitID) (d visit.Document, err error) {
 	err = b.read(context.Background(), func(tx *sql.Tx) error {

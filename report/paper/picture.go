@@ -6,6 +6,7 @@ import (
 	"bytes"
 	"fmt"
 	"image"
+	"image/jpeg"
 	"image/png"
 
 	"github.com/jung-kurt/gofpdf"
@@ -48,3 +49,21 @@ type opaque struct{ image.Image }
 
 // Opaque tells the encoder to write no alpha.
 func (opaque) Opaque() bool { return true }
+
+// photoQuality is how finely photos are packed: they were packed once already.
+const photoQuality = 90
+
+// Photo fills a rectangle with a photograph, which should have its proportions.
+// It is packed as a JPEG, a tenth of what Picture takes.
+func (s *Sheet) Photo(x, y, w, h float64, photo image.Image) error {
+	s.images++
+	var data bytes.Buffer
+	if err := jpeg.Encode(&data, s.ownWidth(photo), &jpeg.Options{Quality: photoQuality}); err != nil {
+		return err
+	}
+	name := fmt.Sprintf("picture %d", s.images)
+	options := gofpdf.ImageOptions{ImageType: "JPG"}
+	s.pdf.RegisterImageOptionsReader(name, options, &data)
+	s.pdf.ImageOptions(name, x, y, w, h, false, options, 0, "")
+	return s.pdf.Error()
+}
