@@ -31,8 +31,10 @@ func IsPhoto(path string) bool {
 
 // Strip is the photos of one visit.
 type Strip struct {
-	// Changed is called after one was attached; nil: nothing.
+	// Changed is called after one was attached, Reached when the keyboard comes to
+	// a part of the strip; nil: nothing.
 	Changed func()
+	Reached func(fyne.CanvasObject)
 
 	desk  page.Desk
 	book  *logbook.Book
@@ -40,7 +42,7 @@ type Strip struct {
 	turn  int             // of showing, so that what comes late is dropped
 
 	box    *fyne.Container
-	path   *page.Entry
+	path   *entry
 	add    *fyne.Container
 	thumbs *fyne.Container
 	scroll *container.Scroll
@@ -52,11 +54,11 @@ func New(desk page.Desk) *Strip {
 	s := &Strip{desk: desk, thumbs: container.NewHBox(), told: widget.NewLabel("")}
 	s.told.Wrapping = fyne.TextWrapWord
 	s.told.Hide()
-	s.path = page.NewEntry(desk.Key)
+	s.path = s.newEntry()
 	s.path.SetPlaceHolder(s.say(words.PhotoPath, nil))
 	s.path.OnSubmitted = func(string) { s.attachTyped() }
-	attach := page.NewButton(desk.Key, s.say(words.PhotoAttach, nil), s.attachTyped)
-	find := page.NewButton(desk.Key, s.say(words.PhotoFind, nil), s.find)
+	attach := s.newButton(s.say(words.PhotoAttach, nil), s.attachTyped)
+	find := s.newButton(s.say(words.PhotoFind, nil), s.find)
 	s.add = container.NewBorder(nil, nil, nil, container.NewHBox(attach, find), s.path)
 	s.scroll = container.NewHScroll(s.thumbs)
 	s.box = container.NewBorder(container.NewVBox(s.add, s.told), nil, nil, nil, s.scroll)

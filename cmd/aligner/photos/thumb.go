@@ -16,7 +16,6 @@ import (
 	"fyne.io/fyne/v2/widget"
 
 	"aligner/assets/words"
-	"aligner/cmd/aligner/page"
 	"aligner/hulls/logbook"
 )
 
@@ -68,7 +67,7 @@ func (s *Strip) shown(t thumb) fyne.CanvasObject {
 	picture := canvas.NewImageFromImage(t.small)
 	picture.FillMode = canvas.ImageFillContain
 	picture.SetMinSize(fyne.NewSize(thumbDP*float32(size.X)/float32(max(size.Y, 1)), thumbDP))
-	caption := page.NewButton(s.desk.Key, shortened(t.photo.Caption), func() { s.enlarge(t.photo) })
+	caption := s.newButton(shortened(t.photo.Caption), func() { s.enlarge(t.photo) })
 	caption.Importance = widget.LowImportance
 	return container.NewBorder(nil, caption, nil, nil, picture)
 }

@@ -32,7 +32,9 @@ type photoSheet struct {
 }
 
 func newPhotoSheet(w *Window) *photoSheet {
-	return &photoSheet{w: w, strip: photos.New(w.desk())}
+	s := &photoSheet{w: w, strip: photos.New(w.desk())}
+	s.strip.Reached = w.bringIntoView
+	return s
 }
 
 // show shows those of the visit worked on, read again only for another one.
