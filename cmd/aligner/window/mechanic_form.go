@@ -46,6 +46,8 @@ func (w *Window) askMechanic() {
 	box := container.NewVBox(text, captioned(say(words.MechanicChoose), f.who), captioned(say(words.MechanicNew), f.other))
 	window := dialog.NewCustom(say(words.MechanicTitle), say(words.PageBack), box, w.win)
 	f.leave = window.Hide
+	w.over = window.Hide
+	window.SetOnClosed(func() { w.over = nil })
 	size := w.win.Canvas().Size()
 	window.Resize(fyne.NewSize(min(size.Width*0.85, 560), min(size.Height*0.85, 320)))
 	window.Show()

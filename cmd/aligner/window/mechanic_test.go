@@ -36,6 +36,23 @@ func enterName(w *Window, name string) {
 	c.Focused().TypedKey(&fyne.KeyEvent{Name: fyne.KeyReturn})
 }
 
+func TestEscapeLeavesTheForm(t *testing.T) {
+	w := opened(t, "Kittiwake")
+	w.Keep(bookFor(t), nil)
+	w.askMechanic()
+	c := w.win.Canvas()
+	if c.Overlays().Top() == nil {
+		t.Fatal("no form stands")
+	}
+	c.Focused().TypedKey(&fyne.KeyEvent{Name: fyne.KeyEscape})
+	if c.Overlays().Top() != nil || w.over != nil {
+		t.Error("Escape did not close it")
+	}
+	if w.keyEverywhere(&fyne.KeyEvent{Name: fyne.KeyF9}); w.page == nil {
+		t.Error("keys are dead after it")
+	}
+}
+
 func TestEachMechanicHasSettingsOfHisOwn(t *testing.T) {
 	w := opened(t, "Kittiwake")
 	keep := bookFor(t)

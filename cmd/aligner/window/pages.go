@@ -58,6 +58,12 @@ func (w *Window) desk() page.Desk {
 
 // keyEverywhere takes the keys that mean the same wherever the keyboard is.
 func (w *Window) keyEverywhere(k *fyne.KeyEvent) bool {
+	if w.over != nil {
+		if k.Name == fyne.KeyEscape {
+			w.over()
+		}
+		return k.Name == fyne.KeyEscape
+	}
 	if k.Name == fyne.KeyEscape && w.page != nil {
 		w.back()
 		return true

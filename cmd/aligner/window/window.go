@@ -76,6 +76,7 @@ type Window struct {
 	whole    fyne.CanvasObject // the window without a page
 	page     page.Page         // nil: the boat
 	openPage opener            // makes the page anew
+	over     func()            // closes a form that stands over it all; nil: none
 }
 
 // New fills a window with a hull. open finds another by its name or file and
