@@ -137,4 +137,5 @@ const (
 	FormNotInVisit        ID = "form_not_in_visit"
 	FormMeasure           ID = "form_measure"
 	FormKeepCopy          ID = "form_keep_copy"
+	FormOldDraft          ID = "form_old_draft"
 )

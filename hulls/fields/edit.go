@@ -109,6 +109,9 @@ func NewPast(h hulls.Hull) *Past {
 	return &Past{drafts: []hulls.Hull{h.Clone()}, edits: []Edit{nil}}
 }
 
+// Begun reports whether anything was ever done.
+func (p *Past) Begun() bool { return len(p.drafts) > 1 }
+
 // Now is the draft shown.
 func (p *Past) Now() hulls.Hull { return p.drafts[p.at].Clone() }
 

@@ -13,6 +13,7 @@ import (
 	"aligner/cmd/aligner/page"
 	"aligner/hulls"
 	"aligner/hulls/fields"
+	"aligner/hulls/logbook"
 	"aligner/report/say"
 )
 
@@ -93,9 +94,7 @@ func (p *Page) askFirst() fyne.CanvasObject {
 	title := widget.NewLabel(p.say(words.FormBegin, nil))
 	title.TextStyle.Bold = true
 	buttons := container.NewVBox(start)
-	if again := p.again(); again != nil {
-		buttons.Add(again)
-	}
+	p.addDrafts(buttons)
 	buttons.Add(p.button(words.PageBack, p.desk.Back))
 	all := container.NewVBox(title, table, proposal, buttons, p.told)
 	return container.NewVScroll(container.New(narrow{}, all))
@@ -121,25 +120,36 @@ func (p *Page) beginFrom(base hulls.Hull) {
 	p.focus()
 }
 
-// again goes on with the draft that was not kept; nil: there is none.
-func (p *Page) again() fyne.CanvasObject {
+// mostDrafts is how many unfinished boats are offered, the latest first.
+const mostDrafts = 5
+
+// addDrafts offers to go on with boats that were not kept.
+func (p *Page) addDrafts(buttons *fyne.Container) {
 	if p.do.Book == nil {
-		return nil
+		return
 	}
-	h, ok, err := p.do.Book.Draft()
-	if err != nil || !ok || len(h.Mounts) == 0 {
-		return nil
-	}
-	return page.NewButton(p.keys, p.say(words.FormGoOn, words.Args{"Name": h.Name}), func() {
-		base := h
-		if len(hulls.Validate(h).Refusals) > 0 { // something to draw meanwhile
-			known := builtIn()
-			base = known[fields.Nearest(fields.Wanted{Layout: h.Layout, Mounts: len(h.Mounts), Bearings: len(h.Bearings)}, known)]
+	for i, id := range p.do.Book.Drafts() {
+		h, ok, err := p.do.Book.Draft(id)
+		if i == mostDrafts || err != nil || !ok || len(h.Mounts) == 0 {
+			continue
 		}
-		p.d.begin(h, base)
-		p.build()
-		p.focus()
-	})
+		buttons.Add(page.NewButton(p.keys, p.say(words.FormGoOn, words.Args{"Name": h.Name}), func() { p.goOnWith(id, h) }))
+	}
+}
+
+// goOnWith puts a draft into the form.
+func (p *Page) goOnWith(id logbook.DraftID, h hulls.Hull) {
+	base := h
+	if kept, err := p.do.Book.Hull(id.Hull()); err == nil {
+		base = kept.Hull
+	} else if len(hulls.Validate(h).Refusals) > 0 { // something to draw meanwhile
+		known := builtIn()
+		base = known[fields.Nearest(fields.Wanted{Layout: h.Layout, Mounts: len(h.Mounts), Bearings: len(h.Bearings)}, known)]
+	}
+	p.d.begin(h, base)
+	p.d.id, p.d.file = id.Hull(), id
+	p.build()
+	p.focus()
 }
 
 // asked is a choice that lets the keys through which mean the same everywhere.

@@ -72,7 +72,12 @@ func New(desk page.Desk, d *Draft, do Do) *Page {
 	p.told.Hide()
 	p.whole = container.NewStack()
 	p.side = newSide(p)
+	d.goOn(do.Book)
 	p.build()
+	if d.old {
+		d.old = false
+		p.tell(p.say(words.FormOldDraft, nil))
+	}
 	return p
 }
 
@@ -133,7 +138,7 @@ func (p *Page) keepDraft() {
 	if p.do.Book == nil || !p.do.Book.Writable() {
 		return
 	}
-	if err := p.do.Book.KeepDraft(p.d.past.Now()); err != nil {
+	if err := p.do.Book.KeepDraft(p.d.file, p.d.past.Now()); err != nil {
 		p.tell(p.say(words.NotKept, words.Args{"Why": p.desk.Speaker.Retell(err.Error())}))
 	}
 }

@@ -176,7 +176,7 @@ func (b *bench) note() {
 		return
 	}
 	b.files = append(b.files, now)
-	if draft, ok, err := b.book.Draft(); err != nil || !ok || !bytes.Equal(hulls.Encode(draft), now) {
+	if draft, ok, err := b.book.Draft(b.p.d.file); err != nil || !ok || !bytes.Equal(hulls.Encode(draft), now) {
 		b.t.Fatalf("step %d is not on the disk (%v)", len(b.files), err)
 	}
 }
@@ -219,7 +219,7 @@ func TestFullBoatByKeyboard(t *testing.T) {
 // all steps compared byte for byte, those on the disk too.
 func (b *bench) throughThePast(files [][]byte) {
 	same := func(i int, what string) {
-		draft, _, err := b.book.Draft()
+		draft, _, err := b.book.Draft(b.p.d.file)
 		if !bytes.Equal(b.file(), files[i]) || err != nil || !bytes.Equal(hulls.Encode(draft), files[i]) {
 			b.t.Fatalf("%s to step %d: another file", what, i)
 		}
@@ -259,7 +259,7 @@ func (b *bench) keepByKeyboard(target hulls.Hull) {
 	if err != nil || !bytes.Equal(hulls.Encode(kept.Hull), hulls.Encode(target)) {
 		b.t.Fatalf("not in the logbook (%v); the page says %q", err, b.p.told.Text)
 	}
-	if _, ok, _ := b.book.Draft(); ok {
+	if _, ok, _ := b.book.Draft(b.p.d.file); ok {
 		b.t.Error("the draft is still there")
 	}
 	path := filepath.Join(b.t.TempDir(), "dunlin.hull.json")

@@ -242,7 +242,9 @@ func (p *Page) keepInBook() {
 		p.tell(p.say(words.FormNoBook, words.Args{"Why": p.desk.Speaker.Retell(err.Error())}))
 		return
 	}
-	_ = p.do.Book.DropDraft() // kept now; one left behind is offered again, no more
+	_ = p.do.Book.DropDraft(p.d.file)
+	p.d.file = logbook.DraftOf(p.d.id)
+	_ = p.do.Book.DropDraft(p.d.file) // kept now; one left behind is offered again, no more
 	told := p.say(words.FormKeptBook, words.Args{"Name": p.h.Name, "Number": p.d.id})
 	if p.do.Kept != nil {
 		if err := p.do.Kept(p.h); err != nil {

@@ -295,6 +295,32 @@ func TestDraftOutlivesPageAndProgram(t *testing.T) {
 	if h := b.hull(); h.Engine.MassKg != 121 || h.Name != "Wren" {
 		t.Errorf("another draft: %s, %g kg", h.Name, h.Engine.MassKg)
 	}
+	// A boat of the logbook, left unfinished and measured again later.
+	id, err := b.book.NewHull(builtin.Hull(t, "Eider"))
+	if err != nil {
+		t.Fatal(err)
+	}
+	b.open(EditDraft(builtin.Hull(t, "Eider"), id), "en")
+	b.chooseField("/engine/mass_kg")
+	b.write("377")
+	b.press(fyne.KeyReturn)
+	b.open(EditDraft(builtin.Hull(t, "Eider"), id), "en")
+	if h := b.hull(); h.Engine.MassKg != 377 || b.p.told.Text == "" {
+		t.Errorf("unfinished measurements are gone: %g kg, told %q", h.Engine.MassKg, b.p.told.Text)
+	}
+	b.p.Undo()
+	if h := b.hull(); h.Engine.MassKg != 365 {
+		t.Errorf("undone to %g kg", h.Engine.MassKg)
+	}
+	b.p.Redo()
+	if n := len(b.book.Drafts()); n != 2 {
+		t.Errorf("%d drafts: one took another's place", n)
+	}
+	b.goTo(words.FormKeep)
+	b.press(fyne.KeyReturn)
+	if kept, err := b.book.Hull(id); err != nil || kept.Hull.Engine.MassKg != 377 || len(b.book.Drafts()) != 1 {
+		t.Errorf("%v: %g kg kept, %d drafts left", err, kept.Hull.Engine.MassKg, len(b.book.Drafts()))
+	}
 	if f, _ := fields.Find(&b.p.h, "/engine/mass_kg"); f.Assumed {
 		t.Error("what was measured counts as assumed")
 	}
