@@ -138,4 +138,5 @@ const (
 	FormMeasure           ID = "form_measure"
 	FormKeepCopy          ID = "form_keep_copy"
 	FormOldDraft          ID = "form_old_draft"
+	HelpHullsMatters      ID = "help_hulls_matters"
 )

@@ -20,6 +20,7 @@ type hullsCmd struct {
 	Copy    hullsCopyCmd    `cmd:"" help:"${help_hulls_copy}"`
 	Compare hullsCompareCmd `cmd:"" help:"${help_hulls_compare}"`
 	History hullsHistoryCmd `cmd:"" help:"${help_hulls_history}"`
+	Matters hullsMattersCmd `cmd:"" help:"${help_hulls_matters}"`
 	Learn   hullsLearnCmd   `cmd:"" help:"${help_hulls_learn}"`
 	Export  hullsExportCmd  `cmd:"" help:"${help_hulls_export}"`
 	Import  hullsImportCmd  `cmd:"" help:"${help_hulls_import}"`

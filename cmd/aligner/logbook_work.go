@@ -107,5 +107,5 @@ var logbookHelp = []words.ID{
 	words.HelpRefreshAll, words.HelpEntry, words.HelpVisits, words.HelpVisitsList, words.HelpVisitsShow, words.HelpVisitsNew, words.HelpVisitsDate,
 	words.HelpVisitsImport, words.HelpVisitsExport, words.HelpVisitsOut, words.HelpVisitsOf,
 	words.HelpHullsHistory, words.HelpHistoryOut, words.HelpHistoryHours, words.HelpVisitsPhoto, words.HelpPhotoFile, words.HelpPhotoCaption,
-	words.HelpHullsCompare, words.HelpHullsLearn, words.HelpHullsCopy, words.HelpHullA, words.HelpHullB, words.HelpCopyName,
+	words.HelpHullsCompare, words.HelpHullsMatters, words.HelpHullsLearn, words.HelpHullsCopy, words.HelpHullA, words.HelpHullB, words.HelpCopyName,
 }

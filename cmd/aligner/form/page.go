@@ -44,8 +44,10 @@ type Page struct {
 	effects map[string]sensitivity.Effect // by pointer; nil: not worked out
 	ranked  []sensitivity.Effect
 	noWork  bool // they cannot be
-	turn    int  // of the working out that counts
-	closed  bool
+	// weighing: they are being worked out; weighAgain: of a hull that has changed
+	// since.
+	weighing, weighAgain bool
+	closed               bool
 
 	parts      []part
 	left       *fyne.Container

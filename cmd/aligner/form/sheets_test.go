@@ -213,6 +213,13 @@ func TestAnswerByKeyboard(t *testing.T) {
 	if math.Abs(m.ErrorMM-0.02/math.Sqrt2) > 1e-9 { // of half the difference of two
 		t.Errorf("error %g", m.ErrorMM)
 	}
+	b.goTo(words.FormAnswers)
+	b.tab()
+	b.write("4")
+	b.p.takeEffects(nil, nil) // what was worked out beside comes in
+	if in, ok := b.win.Canvas().Focused().(*page.Entry); !ok || in.Text != "4" {
+		t.Error("what was being typed is gone")
+	}
 	enter("0,5 0,1 0,02 0,09") // no two flat faces
 	if len(b.hull().MeasuredResponse) != 1 || !strings.Contains(b.p.told.Text, "two flat faces") {
 		t.Errorf("an impossible set: %q", b.p.told.Text)

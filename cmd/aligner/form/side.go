@@ -22,7 +22,8 @@ type side struct {
 	picture *drawn.Picture
 	model   *scene.Model // nil: not made yet
 	asked   bool         // one was asked for
-	turn    int          // of the making that counts
+	making  bool         // one is being made
+	again   bool         // of a hull that has changed since
 	old     bool         // the picture shows her before what does not fit
 	view    string       // what the picture looks at
 	title   *widget.Label
@@ -58,11 +59,20 @@ func (s *side) rebuild() {
 		h = s.p.d.base
 	}
 	s.asked = true
-	s.turn++
-	turn := s.turn
+	if s.making { // one at a time; the latest is made after it
+		s.again = true
+		return
+	}
+	s.making = true
 	var made *scene.Model
 	s.p.do.Aside(func() { made = scene.NewModel(h) }, func() {
-		if turn == s.turn && !s.p.closed {
+		s.making = false
+		switch {
+		case s.p.closed:
+		case s.again:
+			s.again = false
+			s.rebuild()
+		default:
 			s.use(made)
 		}
 	})

@@ -3,6 +3,7 @@ package form
 // This file works out how much each number matters, beside the form.
 
 import (
+	"aligner/assets/words"
 	"aligner/hulls"
 	"aligner/kinematics"
 	"aligner/kinematics/sensitivity"
@@ -11,20 +12,29 @@ import (
 // weigh begins to work the hull out. What was known of her before stands until
 // then: it is nearly right.
 func (p *Page) weigh() {
-	p.turn++
 	if len(p.report.Refusals) > 0 {
 		p.noWork = p.effects == nil
 		return
 	}
 	p.noWork = false
-	turn, h := p.turn, p.h
+	if p.weighing { // one at a time; the latest is weighed after it
+		p.weighAgain = true
+		return
+	}
+	p.weighing = true
+	h := p.h
 	var all []sensitivity.Effect
 	var err error
 	p.do.Aside(func() { all, err = sensitivity.Effects(&h, heldOf(&h), false) }, func() {
-		if turn != p.turn || p.closed {
-			return // another edit has been made since
+		p.weighing = false
+		switch {
+		case p.closed:
+		case p.weighAgain:
+			p.weighAgain = false
+			p.weigh()
+		default:
+			p.takeEffects(all, err)
 		}
-		p.takeEffects(all, err)
 	})
 }
 
@@ -34,8 +44,8 @@ func (p *Page) takeEffects(all []sensitivity.Effect, err error) {
 	for _, e := range all {
 		p.effects[e.Field.Pointer] = e
 	}
-	if p.sheet().fill != nil {
-		p.fill()
+	if p.parts[p.d.part].sheet == words.FormMatters {
+		p.fill() // the others do not show it, and may be being typed into
 	}
 	p.side.show()
 }
