@@ -122,3 +122,7 @@ func at(list []float64, i int) float64 {
 	}
 	return list[i]
 }
+
+// Carries reports whether the engine carries the shaft's end, so that it goes where
+// the engine goes.
+func (h Held) Carries() bool { return h == Seated || h == Bolted }

@@ -58,6 +58,7 @@ var mayImport = map[string][]string{
 	"kinematics/plan/search": {},
 	"kinematics/response":    {"hulls", "kinematics"},
 	"kinematics/sensitivity": {"hulls", "kinematics"},
+	"kinematics/why":         {"hulls", "kinematics"},
 	"kinematics/rounds":      {"hulls", "kinematics", "assets"},
 	"scene":                  {"hulls", "kinematics", "scene"},
 	"scene/render":           {"assets"},
