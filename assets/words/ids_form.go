@@ -139,4 +139,5 @@ const (
 	FormKeepCopy          ID = "form_keep_copy"
 	FormOldDraft          ID = "form_old_draft"
 	HelpHullsMatters      ID = "help_hulls_matters"
+	FormOutside           ID = "form_outside"
 )

@@ -4,11 +4,14 @@ package form
 // to field.
 
 import (
+	"errors"
+
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/widget"
 
 	"aligner/assets/words"
 	"aligner/cmd/aligner/page"
+	"aligner/hulls"
 	"aligner/hulls/fields"
 	"aligner/report/say"
 )
@@ -69,7 +72,7 @@ func (l *line) look() {
 	v, ok := fields.Parse(l.Text, f.Kind, p.d.in)
 	tell := ""
 	if _, err := fields.Set(p.h, r.pointer, v); ok && err != nil {
-		tell = p.desk.Speaker.Retell(err.Error())
+		tell = p.why(f, v, err)
 	} else if ok && (v.Number < f.Limit.Low || v.Number > f.Limit.High) {
 		tell = p.say(words.FormOdd, words.Args{"Fault": p.limits(f)})
 	}
@@ -101,10 +104,24 @@ func (l *line) take() bool {
 		return true
 	}
 	if _, err := fields.Set(p.h, r.pointer, v); err != nil {
-		return r.refuse(p.desk.Speaker.Retell(err.Error()))
+		return r.refuse(p.why(f, v, err))
 	}
 	r.wrong = ""
 	return p.edit(fields.Enter{Pointer: r.pointer, Value: v})
+}
+
+// why is the reason a value is refused, a number with its limits in the unit it was
+// typed in.
+func (p *Page) why(f *fields.Field, v fields.Value, err error) string {
+	ever := f.Limit.Ever
+	var fault *hulls.Fault
+	switch {
+	case f.Kind.IsNumber() && (v.Number < ever[0] || v.Number > ever[1]):
+		return p.say(words.FormOutside, words.Args{"Value": p.value(f, v.Number), "Least": p.value(f, ever[0]), "Most": p.value(f, ever[1])})
+	case errors.As(err, &fault):
+		return p.fault(fault)
+	}
+	return p.desk.Speaker.Retell(err.Error())
 }
 
 // refuse tells why what was typed is no value, and leaves it standing.

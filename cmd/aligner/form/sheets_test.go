@@ -71,7 +71,7 @@ func (b *bench) hull() hulls.Hull {
 func TestWrongEntryIsToldUnderItsField(t *testing.T) {
 	for _, c := range []struct{ pointer, typed, told string }{
 		{"/engine/mass_kg", "heavy", `"heavy" is no number here`},
-		{"/engine/mass_kg", "2", "found 2 kg; wanted 5 to 20000 kg"},
+		{"/engine/mass_kg", "2", "2 kg is outside 5 kg to 20000 kg"},
 		{"/mounts/0/thread", "M17", "ISO 261"},
 		{"/mounts/1/name", "fore port", "a name of its own"},
 		{"/coupling/bolts/count", "4.5", "a whole number"},
@@ -103,7 +103,7 @@ func TestLimitsAreToldWhileTyping(t *testing.T) {
 	b := newBench(t, EditDraft(builtin.Hull(t, "Kittiwake"), 0), "en", fyne.NewSize(1280, 800))
 	b.chooseField("/mounts/0/at_mm/1")
 	r := b.p.rowOf("/mounts/0/at_mm/1")
-	for _, c := range []struct{ typed, told string }{{"-", ""}, {"9", ""}, {"9", ""}, {"9", "as a rule"}, {"9", "-2000 to 2000 mm"}} {
+	for _, c := range []struct{ typed, told string }{{"-", ""}, {"9", ""}, {"9", ""}, {"9", "as a rule"}, {"9", "9999 mm is outside -2000 mm to 2000 mm"}} {
 		b.write(c.typed)
 		if c.told == "" && r.faults.Text != "" || !strings.Contains(r.faults.Text, c.told) {
 			t.Errorf("after %q: %q, want %q", r.line.Text, r.faults.Text, c.told)
