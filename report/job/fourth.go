@@ -76,7 +76,7 @@ func ThreeThenFourth(h *hulls.Hull) (Fourth, bool) {
 		{Kind: BringUp, Mounts: fourth}, {Kind: fast, Mounts: fourth}, {Kind: Regauge}} {
 		s.Text, s.Sources = best.Steps[min(i, 4)], []Source{CommonPractice}
 		if s.Kind == Regauge {
-			s.Text = best.Steps[5]
+			s.Text = text("fasten", "gauge one", Args{"Mounts": names(h, fourth)})
 		}
 		best.Order = append(best.Order, s)
 	}

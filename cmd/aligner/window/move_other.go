@@ -50,6 +50,7 @@ func (f *otherForm) open() {
 	}
 	f.box.Show()
 	f.w.win.Canvas().Focus(f.flats[0])
+	f.w.openPart(f.box)
 }
 
 // entry is one field: Enter records all, Escape gives up.

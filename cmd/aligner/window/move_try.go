@@ -42,10 +42,7 @@ func newTrySheet(w *Window) *trySheet {
 	s := &trySheet{w: w, what: running(), warnings: running()}
 	s.figures = newFigures(shares{0.4, 0.2, 0.2, 0.2}, "", say(words.MoveColumnNow), say(words.MoveColumnPlan), say(words.MoveColumnTry))
 	s.done = newPress(w, say(words.MoveTryRecord), s.record)
-	how := running()
-	how.SetText(say(words.MoveTryHow))
-	how.Importance = widget.LowImportance
-	s.box = container.NewVBox(heading(say(words.MoveTryTitle)), s.what, s.done, s.figures.box, s.warnings, how)
+	s.box = container.NewVBox(heading(say(words.MoveTryTitle)), s.what, s.done, s.figures.box, s.warnings, small(say(words.MoveTryHow)))
 	return s
 }
 

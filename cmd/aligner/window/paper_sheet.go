@@ -19,6 +19,7 @@ import (
 
 	"aligner/assets/words"
 	"aligner/cmd/aligner/outfile"
+	"aligner/cmd/aligner/page"
 	"aligner/hulls/visit"
 	"aligner/report"
 )
@@ -35,7 +36,7 @@ type paperSheet struct {
 func newPaperSheet(w *Window) *paperSheet {
 	s := &paperSheet{w: w, said: running()}
 	s.form = newSaveForm(w, ".pdf")
-	grid := container.NewGridWithColumns(2)
+	grid := container.New(&page.Flow{})
 	for _, kind := range report.Kinds {
 		b := newPress(w, w.speaker.Say(words.Of("paper_kind", string(kind)), nil), func() { s.ask(kind) })
 		s.kinds = append(s.kinds, b)
@@ -129,11 +130,18 @@ func newSaveForm(w *Window, ending string) *saveForm {
 	f := &saveForm{w: w, title: heading(""), ending: ending}
 	f.path = newField(w, func(string) {})
 	f.path.OnSubmitted = func(string) { f.save() }
+	f.path.Before = func(k *fyne.KeyEvent) bool {
+		if k.Name == fyne.KeyEscape {
+			f.close()
+			return true
+		}
+		return w.keyEverywhere(k)
+	}
 	save := newPress(w, w.speaker.Say(words.SaveHere, nil), f.save)
 	save.Importance = widget.HighImportance
 	browse := newPress(w, w.speaker.Say(words.SaveBrowse, nil), f.browse)
 	no := newPress(w, w.speaker.Say(words.SaveNot, nil), f.close)
-	f.box = container.NewVBox(f.title, f.path, container.NewGridWithColumns(3, save, browse, no))
+	f.box = container.NewVBox(f.title, f.path, container.New(&page.Flow{}, save, browse, no))
 	f.box.Hide()
 	return f
 }
@@ -147,7 +155,7 @@ func (f *saveForm) ask(title, name string, then func(path string)) {
 	f.path.SetText(path)
 	f.box.Show()
 	f.w.win.Canvas().Focus(f.path)
-	f.w.bringIntoView(f.box)
+	f.w.openPart(f.box)
 }
 
 func (f *saveForm) close() {

@@ -48,14 +48,24 @@ func seen(o fyne.CanvasObject, want bool) {
 	}
 }
 
+// openPart lays a sheet out anew with a part that has just been opened, and brings
+// that part into view.
+func (w *Window) openPart(part fyne.CanvasObject) {
+	w.sheets[w.stage].Refresh()
+	if s, ok := w.sheets[w.stage].(*container.Scroll); ok {
+		s.Content.Refresh()
+	}
+	w.bringIntoView(part)
+}
+
 // row is one step of a list.
 type row struct {
 	text     string
 	progress job.Progress
 }
 
-// rows are steps one under another: what is next stands in bold, what is done is
-// greyed and says so.
+// rows are steps one under another: what is next stands in bold, what is done
+// says so.
 type rows struct {
 	box    *fyne.Container
 	labels []*widget.Label
@@ -76,13 +86,8 @@ func (r *rows) show(list []row) {
 			continue
 		}
 		item := list[i]
-		want := widget.MediumImportance
-		if item.progress == job.Done || item.progress == job.LeftOut {
-			want = widget.LowImportance
-		}
-		bold := item.progress == job.Next
-		if l.Text != item.text || l.Importance != want || l.TextStyle.Bold != bold {
-			l.Importance, l.TextStyle.Bold = want, bold
+		if bold := item.progress == job.Next; l.Text != item.text || l.TextStyle.Bold != bold {
+			l.TextStyle.Bold = bold
 			l.SetText(item.text)
 		}
 		seen(l, true)
