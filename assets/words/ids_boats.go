@@ -7,7 +7,8 @@ const (
 
 	BoatsTitle       ID = "boats_title"
 	BoatsFind        ID = "boats_find"
-	BoatsCount       ID = "boats_count"   // Count
+	BoatsCount       ID = "boats_count" // Count
+	BoatsMany        ID = "boats_many"
 	BoatsDue         ID = "boats_due"     // Date
 	BoatsOverdue     ID = "boats_overdue" // Date
 	BoatsNone        ID = "boats_none"

@@ -108,8 +108,8 @@ func (b *boat) row(i int, o fyne.CanvasObject) {
 	}
 	both, l := o.(*fyne.Container).Objects, &b.lines[i]
 	top := both[0].(*fyne.Container).Objects
-	top[0].(*widget.Label).SetText(b.p.say(words.BoatsVisit, words.Args{"Date": l.Date}))
-	both[1].(*widget.Label).SetText(visitLine(b.p.desk.Speaker, b.p.desk.Looks.Units, l))
+	write(top[0], b.p.say(words.BoatsVisit, words.Args{"Date": l.Date}), true)
+	write(both[1], visitLine(b.p.desk.Speaker, b.p.desk.Looks.Units, l), false)
 }
 
 // enter gives the keyboard to the visits, or where there are none to beginning

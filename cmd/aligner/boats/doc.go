@@ -13,9 +13,19 @@
 //	+---------------------------------------------------------------+
 //
 // Words are typed at once; the arrows choose a boat while they are being typed,
-// Enter goes to her visits, Enter there opens one.
+// Enter goes to her visits, Enter there opens one, and the right arrow turns to her
+// past (past.go), from which Escape leads back:
+//
+//	+--------------------------+-----------------------------------+
+//	| date               hours | plots of spread, where it opens,  |
+//	| found, left              | nuts and studs                    |
+//	+--------------------------+                                   |
+//	| what moved before, the   |                                   |
+//	| likely cause, found, left| attach a photo; photos            |
+//	+--------------------------+-----------------------------------+
 //
 // The page keeps nothing of its own and reads the logbook a hundred lines at a
 // time (shelf.go), only the lines in sight; a hundred thousand visits are no
-// different from ten. What it opens or begins it asks of the window (Do).
+// different from ten. How many boats have the words is counted aside. What it
+// opens or begins it asks of the window (Do).
 package boats

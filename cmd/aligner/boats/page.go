@@ -120,8 +120,8 @@ func (p *Page) typedInWords(k *fyne.KeyEvent) bool { return p.desk.Key(k) || p.l
 
 // find looks for words and chooses the first boat that has them.
 func (p *Page) find(typed string) {
-	p.shelf.find(typed)
-	p.count.SetText(p.say(words.BoatsCount, words.Args{"Count": p.shelf.count}))
+	p.shelf.find(typed, p.aside, p.counted)
+	p.counted()
 	p.list.Forget()
 	p.list.Refresh()
 	p.list.ScrollToTop()
@@ -138,12 +138,35 @@ func (p *Page) find(typed string) {
 // again reads the list anew after something changed, and stays on its boat.
 func (p *Page) again() {
 	at := p.list.Chosen()
-	p.shelf.find(p.words.Text)
-	p.list.Forget()
-	p.list.Refresh()
-	if at >= 0 && at < p.shelf.count {
-		p.list.Select(at)
+	stay := func() {
+		p.counted()
+		if at >= 0 && at < p.shelf.count {
+			p.list.Select(at)
+		}
 	}
+	p.shelf.find(p.words.Text, p.aside, stay)
+	p.list.Forget()
+	stay()
+}
+
+// counted says how many boats there are, as soon as that is known.
+func (p *Page) counted() {
+	id := words.BoatsCount
+	if !p.shelf.counted {
+		id = words.BoatsMany
+	}
+	p.count.SetText(p.say(id, words.Args{"Count": p.shelf.count}))
+	p.list.Refresh()
+}
+
+// aside does work off the window's thread, where there is one for it.
+func (p *Page) aside(work, rest func()) {
+	if p.desk.Aside == nil {
+		work()
+		rest()
+		return
+	}
+	p.desk.Aside(work, rest)
 }
 
 func (p *Page) choose(i int) {

@@ -131,12 +131,7 @@ func (t *past) workOut() {
 			t.strip.Show(nil, 0)
 		}
 	}
-	if t.desk.Aside == nil {
-		work()
-		rest()
-		return
-	}
-	t.desk.Aside(work, rest)
+	t.p.aside(work, rest)
 }
 
 func (t *past) count() int {
@@ -162,20 +157,20 @@ func (t *past) row(line int, o fyne.CanvasObject) {
 	e := &t.past.Entries[t.entry(line)]
 	both := o.(*fyne.Container).Objects
 	top := both[0].(*fyne.Container).Objects
-	top[0].(*widget.Label).SetText(e.Date)
+	write(top[0], e.Date, true)
 	u := t.desk.Looks.Units
 	hours := ""
 	if e.EngineHours.Known {
 		hours = t.p.say(words.PastHours, words.Args{"Hours": u.Plain(e.EngineHours.Value, 1)})
 	}
-	top[1].(*widget.Label).SetText(hours)
+	write(top[1], hours, false)
 	gap := func(g history.Gap) string {
 		if !g.Known {
 			return "?"
 		}
 		return u.GapWithUnit(g.SpreadMM)
 	}
-	both[1].(*widget.Label).SetText(t.p.say(words.PastRow, words.Args{"Found": gap(e.Begin), "Left": gap(e.HandOver)}))
+	write(both[1], t.p.say(words.PastRow, words.Args{"Found": gap(e.Begin), "Left": gap(e.HandOver)}), false)
 }
 
 // choose says what moved before a visit, and what it was; and shows its photos.

@@ -21,11 +21,18 @@ func (p *Page) row(i int, o fyne.CanvasObject) {
 	both := o.(*fyne.Container).Objects
 	top := both[0].(*fyne.Container).Objects
 	l, _ := p.shelf.line(i)
-	top[0].(*widget.Label).SetText(l.Name)
-	when := top[1].(*widget.Label)
-	when.TextStyle.Bold = l.Overdue
-	when.SetText(shortDue(p.desk.Speaker, &l))
-	both[1].(*widget.Label).SetText(short(p.desk.Speaker, p.desk.Looks.Units, &l))
+	write(top[0], l.Name, true)
+	write(top[1], shortDue(p.desk.Speaker, &l), l.Overdue)
+	write(both[1], short(p.desk.Speaker, p.desk.Looks.Units, &l), false)
+}
+
+// write fills a label, unless it says so already: a list asks for its lines many
+// times, and laying text out is what takes the time.
+func write(o fyne.CanvasObject, text string, bold bool) {
+	if l := o.(*widget.Label); l.Text != text || l.TextStyle.Bold != bold {
+		l.TextStyle.Bold = bold
+		l.SetText(text)
+	}
 }
 
 // tight is a fyne.Layout of lines that belong together, closer than others.

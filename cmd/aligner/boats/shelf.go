@@ -16,14 +16,39 @@ type shelf struct {
 	book  *logbook.Book
 	words string
 	count int
-	pages map[int][]logbook.HullLine
-	err   error // of the last reading; nil: none
+	// counted: count is all there are; until then, as many as were read.
+	counted bool
+	turn    int // of finding
+	pages   map[int][]logbook.HullLine
+	err     error // of the last reading; nil: none
 }
 
-// find looks for words.
-func (s *shelf) find(words string) {
+// find looks for words. The first lines are there at once; where there may be
+// more, they are counted by aside, and then is called.
+func (s *shelf) find(words string, aside func(work, rest func()), then func()) {
 	s.words, s.pages = words, map[int][]logbook.HullLine{}
-	s.count, s.err = s.book.CountHulls(words)
+	s.turn++
+	var lines []logbook.HullLine
+	lines, s.err = s.book.Hulls(logbook.HullQuery{Words: words, Limit: atATime})
+	s.pages[0], s.count, s.counted = lines, len(lines), len(lines) < atATime
+	if s.counted {
+		return
+	}
+	turn, book := s.turn, s.book
+	var n int
+	var err error
+	aside(func() { n, err = book.CountHulls(words) }, func() {
+		if turn != s.turn {
+			return // other words were typed meanwhile
+		}
+		s.counted = true
+		if err != nil {
+			s.err = err
+		} else {
+			s.count = max(n, len(lines))
+		}
+		then()
+	})
 }
 
 // line is one boat's.
