@@ -105,5 +105,4 @@ const (
 	MarksTitle ID = "marks_title"
 	MarkInLine ID = "mark_in_line"
 	MarkTurned ID = "mark_turned"
-
 )
