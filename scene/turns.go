@@ -28,14 +28,15 @@ type Turn struct {
 
 // An arrow round a nut stands so far off its stud, in stud diameters, but under
 // no less an angle than leastTurnAngle at the eye, nor more than mostTurn times
-// its usual size. A flat is a sixth of a turn; fewer than leastSweep would hide
-// under the head, and more than mostSweep meets its own tail: the text counts.
+// its usual size. It shows the way, not how far: less than leastSweep would hide
+// under its head, more than mostSweep would meet its own tail, and between them
+// it grows a little with each flat; the text counts.
 const (
-	turnRadius     = 1.7
-	leastTurnAngle = 0.015
+	turnRadius     = 2.0
+	leastTurnAngle = 0.016
 	mostTurn       = 4.0
-	flatRad        = math.Pi / 3
-	leastSweepRad  = 1.2
+	leastSweepRad  = 2.6
+	sweepPerFlat   = 0.35
 	mostSweepRad   = 5.0
 	turnPieces     = 24
 )
@@ -103,7 +104,7 @@ func (m *Model) turnRound(at mgl64.Vec3, radius, flats float64, eye mgl64.Vec3, 
 	}
 	near = near.Normalize()
 	left := axis.Cross(near) // a quarter turn anticlockwise seen from above
-	sweep := math.Copysign(min(max(math.Abs(flats)*flatRad, leastSweepRad), mostSweepRad), flats)
+	sweep := math.Copysign(min(leastSweepRad+sweepPerFlat*max(math.Abs(flats)-1, 0), mostSweepRad), flats)
 	first := len(m.marks.turns)
 	for k := range turnPieces + 1 {
 		sin, cos := math.Sincos(sweep * (float64(k)/turnPieces - 0.5))
