@@ -59,6 +59,7 @@ type marks struct {
 	compass  [4]mgl64.Vec3 // port, starboard, fore, aft
 	outline  outlines
 	strokes  [2][2]mgl64.Vec3 // of a tape's ends
+	axis     [2]mgl64.Vec3    // the line something turns about
 	turns    []mgl64.Vec3     // the arrows round nuts, point by point
 }
 
@@ -85,6 +86,7 @@ func (m *Model) mark(s *State, v *Movement, n float64, eye mgl64.Vec3, o *render
 	o.Lines, o.Arrows, o.Dots, o.Labels = o.Lines[:0], o.Arrows[:0], o.Dots[:0], o.Labels[:0]
 	c := inkOf(s)
 	m.markTape(s, c, eye, o) // other words give way to its
+	m.markAxis(s, c, o)
 	if s.Show&ShowTrueLine != 0 {
 		o.Lines = append(o.Lines, render.Line{Points: m.marks.trueLine, Width: 1.4, Dash: 9, Gap: 6, Colour: c.line, Behind: render.HideBehind})
 	}

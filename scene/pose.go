@@ -41,6 +41,7 @@ type State struct {
 	Active  HandleID
 	Touches []Touch
 	Tape    *Tape  // nil: none laid
+	Axis    *Axis  // nil: none drawn
 	Words   Words  // zero: English
 	Turns   []Turn // what is to be done at the mounts; nil: nothing
 }

@@ -129,6 +129,7 @@ func (w *Window) showMore(from fyne.CanvasObject) {
 	menu := fyne.NewMenu("",
 		fyne.NewMenuItem(w.speaker.Say(words.WithKey, words.Args{"What": w.speaker.Say(words.BoatsTitle, nil), "Key": string(boatsFunctionKey)}), w.allBoats),
 		fyne.NewMenuItem(w.speaker.Say(words.WithKey, words.Args{"What": w.speaker.Say(words.TroubleTitle, nil), "Key": string(troublesKey)}), w.seeTroubles),
+		fyne.NewMenuItem(w.speaker.Say(words.WithKey, words.Args{"What": w.speaker.Say(words.WhyTitle, nil), "Key": string(whysKey)}), w.seeWhys),
 		item(words.HelpButton, w.showHelp),
 		item(words.LookBringPage, w.showBring),
 		item(words.CopyText, func() { w.copyResults(false) }),

@@ -1,0 +1,191 @@
+package whys
+
+// This file is the page: which nut, which step, and the keys.
+
+import (
+	"strings"
+
+	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/container"
+	"fyne.io/fyne/v2/layout"
+	"fyne.io/fyne/v2/widget"
+
+	"aligner/assets/words"
+	"aligner/cmd/aligner/page"
+	"aligner/hulls"
+	"aligner/kinematics"
+	"aligner/kinematics/why"
+	"aligner/report/say"
+)
+
+// Page is the page of why.
+type Page struct {
+	desk  page.Desk
+	moves []why.Move // of the first boat: each nut, each slide
+	at    int        // which
+	step  int        // how many steps are told
+	sides [2]*side
+	table string // "": not worked out yet
+
+	choose *widget.Select
+	told   *widget.Label // the table
+	steps  fyne.CanvasObject
+	quiet  bool
+	all    fyne.CanvasObject
+}
+
+// New makes the page of a boat, with another beside her.
+func New(desk page.Desk, h, other hulls.Hull, afloat bool) *Page {
+	p := &Page{desk: desk}
+	for i, hull := range []hulls.Hull{h, other} {
+		p.sides[i] = newSide(p, hull, afloat)
+	}
+	var names []string
+	for i := range h.Mounts {
+		p.moves = append(p.moves, why.Move{Mounts: []int{i}, Steps: 1})
+	}
+	for i := range h.Mounts {
+		p.moves = append(p.moves, why.Move{Mounts: []int{i}, Slide: true, Steps: 1})
+	}
+	for _, m := range p.moves {
+		names = append(names, say.WhyMove(desk.Speaker, desk.Looks.Units, &h, &why.Why{Mounts: m.Mounts, Slide: m.Slide, Steps: m.Steps}))
+	}
+	p.choose = widget.NewSelect(names, func(string) {
+		if i := p.choose.SelectedIndex(); !p.quiet && i >= 0 {
+			p.turnTo(i)
+		}
+	})
+	p.lay()
+	p.turnTo(0)
+	return p
+}
+
+func (p *Page) say(id words.ID, args words.Args) string { return p.desk.Speaker.Say(id, args) }
+
+// lay puts the parts where doc.go draws them.
+func (p *Page) lay() {
+	button := func(id words.ID, do func()) fyne.CanvasObject { return page.NewButton(p.keys, p.say(id, nil), do) }
+	top := container.NewHBox(p.choose, button(words.WhyNext, func() { p.further(1) }), button(words.WhyAgain, func() { p.further(-p.step) }),
+		button(words.WhyTableButton, p.showTable), layout.NewSpacer(), page.NewButton(p.desk.Key, p.say(words.PageBack, nil), p.desk.Back))
+	p.told = widget.NewLabel("")
+	p.told.Wrapping = fyne.TextWrapWord
+	p.told.Hide()
+	both := func(a, b fyne.CanvasObject) fyne.CanvasObject { return container.NewGridWithColumns(2, a, b) }
+	p.steps = both(p.sides[0].words, p.sides[1].words)
+	below := container.NewVScroll(container.NewStack(p.steps, p.told))
+	pictures := both(p.sides[0].picture, p.sides[1].picture)
+	p.all = container.NewPadded(container.NewBorder(top, nil, nil, nil, container.NewGridWithRows(2, pictures, below)))
+}
+
+// turnTo takes another move apart, from the start.
+func (p *Page) turnTo(i int) {
+	p.at, p.step = i, 0
+	p.quiet = true
+	p.choose.SetSelectedIndex(i)
+	p.quiet = false
+	for _, s := range p.sides {
+		s.take(p.moves[i])
+	}
+	p.show()
+}
+
+// further tells so many steps more.
+func (p *Page) further(by int) {
+	most := 0
+	for _, s := range p.sides {
+		most = max(most, len(s.steps))
+	}
+	p.step = min(max(p.step+by, 0), most)
+	p.hideTable()
+	p.show()
+}
+
+func (p *Page) show() {
+	for _, s := range p.sides {
+		s.show(p.step)
+	}
+	p.steps.Refresh()
+}
+
+// showTable shows the table of all nuts in place of the steps, or these again.
+func (p *Page) showTable() {
+	if p.told.Visible() {
+		p.hideTable()
+		return
+	}
+	if p.table == "" {
+		s := p.sides[0]
+		rows, err := why.Table(&s.hull, s.held, s.afloat)
+		if err != nil {
+			p.table = p.desk.Speaker.Retell(err.Error())
+		} else {
+			p.table = strings.Join(say.NutTable(p.desk.Speaker, p.desk.Looks.Units, &s.hull, s.held, rows), "\n")
+		}
+	}
+	p.told.SetText(p.table)
+	p.steps.Hide()
+	p.told.Show()
+}
+
+func (p *Page) hideTable() {
+	p.told.Hide()
+	p.steps.Show()
+}
+
+// Content is the page.
+func (p *Page) Content() fyne.CanvasObject { return p.all }
+
+// Focus is nothing: keys come to the page.
+func (p *Page) Focus() fyne.Focusable { return nil }
+
+// keys takes the keys of the page.
+func (p *Page) keys(k *fyne.KeyEvent) bool {
+	if p.desk.Key(k) {
+		return true
+	}
+	n := len(p.moves)
+	switch k.Name {
+	case fyne.KeyBackspace, fyne.KeyLeft:
+		p.further(-1)
+	case fyne.KeyRight:
+		p.further(1)
+	case fyne.KeyHome:
+		p.further(-p.step)
+	case fyne.KeyUp:
+		p.turnTo((p.at + n - 1) % n)
+	case fyne.KeyDown:
+		p.turnTo((p.at + 1) % n)
+	default:
+		return false
+	}
+	return true
+}
+
+// TypedKey takes the page's keys when nothing has the keyboard.
+func (p *Page) TypedKey(k *fyne.KeyEvent) {
+	if !p.keys(k) && k.Name == fyne.KeySpace {
+		p.further(1)
+	}
+}
+
+// TypedRune shows the table.
+func (p *Page) TypedRune(r rune) {
+	if r == 't' || r == 'T' {
+		p.showTable()
+	}
+}
+
+// Close gives the pictures back.
+func (p *Page) Close() {
+	for _, s := range p.sides {
+		s.picture.Close()
+	}
+}
+
+// heldOf is how the shaft is held where the gap is taken apart.
+func heldOf(h *hulls.Hull) kinematics.Held {
+	if h.Coupling.HasPilot() {
+		return kinematics.Seated
+	}
+	return kinematics.Centred
+}

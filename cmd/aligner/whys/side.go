@@ -1,0 +1,161 @@
+package whys
+
+// This file is one of the two boats: her picture, her steps so far, their sum.
+
+import (
+	"slices"
+	"strconv"
+	"strings"
+
+	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/widget"
+	"github.com/go-gl/mathgl/mgl64"
+
+	"aligner/assets/words"
+	"aligner/cmd/aligner/drawn"
+	"aligner/hulls"
+	"aligner/kinematics"
+	"aligner/kinematics/why"
+	"aligner/report/say"
+	"aligner/scene"
+)
+
+// timesLarger is how much movement is exaggerated: one flat is seen.
+const timesLarger = 150
+
+// side is one boat.
+type side struct {
+	p       *Page
+	hull    hulls.Hull
+	held    kinematics.Held
+	afloat  bool
+	line    *kinematics.DriveLine
+	model   *scene.Model
+	picture *drawn.Picture
+	words   *widget.Label
+	why     *why.Why
+	moved   scene.Movement
+	steps   []say.WhyStep
+	err     error // why there are no steps
+}
+
+var _ drawn.Hand = (*side)(nil)
+
+func newSide(p *Page, h hulls.Hull, afloat bool) *side {
+	s := &side{p: p, hull: h, held: heldOf(&h), afloat: afloat, model: scene.NewModel(h), words: widget.NewLabel("")}
+	s.words.Wrapping = fyne.TextWrapWord
+	s.picture = drawn.NewPicture(s)
+	s.picture.SetModel(s.model)
+	st := &s.picture.State
+	st.Show = scene.ShowHull | scene.ShowNames | scene.ShowDirections | scene.ShowTrueLine | scene.ShowBed
+	st.Words, st.Dark, st.Exaggeration, st.Afloat = say.Marks(p.desk.Speaker), p.desk.Looks.Dark, timesLarger, afloat
+	s.picture.SetTextSize(p.desk.Looks.TextSize)
+	s.line, s.err = kinematics.Prepare(h)
+	return s
+}
+
+// take takes a move apart, on the mount of that name.
+func (s *side) take(m why.Move) {
+	s.steps = nil
+	if s.line == nil {
+		return
+	}
+	names := &s.p.sides[0].hull
+	own := make([]int, len(m.Mounts))
+	for k, i := range m.Mounts {
+		own[k] = max(0, slices.IndexFunc(s.hull.Mounts, func(o hulls.Mount) bool { return o.Name == names.Mounts[i].Name }))
+	}
+	m.Mounts = own
+	from := kinematics.State{Held: s.held, Afloat: s.afloat}
+	s.why, s.err = why.With(s.line, &s.hull, from, m)
+	if s.err != nil {
+		return
+	}
+	s.steps = say.Why(s.p.desk.Speaker, s.p.desk.Looks.Units, &s.hull, s.why)
+	// The picture reads the shaft's shape off the drive line, which stands at After.
+	n := len(s.hull.Mounts)
+	to := kinematics.State{Held: s.held, Afloat: s.afloat, LiftMM: make([]float64, n), SlideMM: make([]float64, n)}
+	for _, i := range m.Mounts {
+		if m.Slide {
+			to.SlideMM[i] = m.Steps
+		} else {
+			to.LiftMM[i] = s.why.LiftMM
+		}
+	}
+	s.model.Read(s.line, &to, &s.why.After, &s.moved)
+}
+
+// lineStep is the step that tells the line the engine tips about.
+const lineStep = 2
+
+// show tells the first so many steps.
+func (s *side) show(steps int) {
+	say := s.p.say
+	title := s.hull.Name + ", " + say(words.LogbookLayout, words.Args{"Layout": string(s.hull.Layout)}) + ":"
+	if s.err != nil {
+		s.words.SetText(title + "\n" + s.p.desk.Speaker.Retell(s.err.Error()))
+		return
+	}
+	lines := []string{title}
+	sum := 0.0
+	for i, step := range s.steps[:min(steps, len(s.steps))] {
+		text := strconv.Itoa(i+1) + ". " + step.Text
+		if step.Adds {
+			sum += step.AddMM
+			text += " " + say(words.WhySoFar, words.Args{"Gap": signed(s.p.desk.Looks, sum)})
+		}
+		lines = append(lines, text)
+	}
+	if steps == 0 {
+		lines = append(lines, say(words.WhyBegin, nil), say(words.WhyWords, nil))
+	}
+	s.words.SetText(strings.Join(lines, "\n"))
+	st := &s.picture.State
+	st.Now, st.Axis = nil, nil
+	if steps > 0 {
+		st.Now = &s.moved
+	}
+	if steps >= lineStep && s.why.Line.Turned > 0 {
+		along := mgl64.Vec3(s.why.Line.Along)
+		// The middle of what is drawn of it is where it crosses the boat's middle.
+		at := mgl64.Vec3(s.why.Line.At)
+		if along[1] != 0 {
+			at = at.Sub(along.Mul(at[1] / along[1]))
+		}
+		st.Axis = &scene.Axis{At: at, Along: along, HalfMM: axisHalfMM}
+	}
+	s.picture.Refresh()
+}
+
+// axisHalfMM is how far the line is drawn to either side.
+const axisHalfMM = 450
+
+// signed writes the sum with its sign.
+func signed(l drawn.Looks, mm float64) string {
+	sign := "+"
+	if mm < 0 {
+		sign = "\u2212"
+		mm = -mm
+	}
+	return sign + l.Units.GapWithUnit(mm)
+}
+
+// A hand on the picture turns the view alone.
+
+// TakeHandle does nothing: there are no handles.
+func (s *side) TakeHandle(scene.HandleID) {}
+
+// MoveHandle does nothing.
+func (s *side) MoveHandle(scene.HandleID, float64, bool) {}
+
+// LeaveHandle does nothing.
+func (s *side) LeaveHandle() {}
+
+// Touched leaves the keyboard with the page.
+func (s *side) Touched() {}
+
+// PictureKey hands a key to the page.
+func (s *side) PictureKey(k *fyne.KeyEvent) { s.p.TypedKey(k) }
+
+// PictureRune hands a letter to the page.
+func (s *side) PictureRune(r rune) { s.p.TypedRune(r) }
