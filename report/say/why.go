@@ -40,7 +40,10 @@ func Why(s words.Speaker, u Units, h *hulls.Hull, w *why.Why) []WhyStep {
 	steps := []WhyStep{{Text: lifts(s, u, h, w)}, {Text: tipsAbout(s, u, h, w)},
 		{s.Say(words.WhyTilt, args(tilt)), tilt, true}, {Text: s.Say(words.WhyFace, words.Args{"Moves": faceMoves(s, u, w.FaceMM)})}}
 	if w.Before.Held.Carries() {
-		steps = append(steps, WhyStep{s.Say(words.WhyStick, args(stick)), stick, true}, WhyStep{s.Say(words.WhyBend, args(bend)), bend, true})
+		steps = append(steps, WhyStep{s.Say(words.WhyStick, args(stick)), stick, true})
+		if bend != 0 {
+			steps = append(steps, WhyStep{s.Say(words.WhyBend, args(bend)), bend, true})
+		}
 	} else {
 		steps = append(steps, WhyStep{Text: s.Say(words.WhyBlock, nil)})
 	}

@@ -29,7 +29,8 @@ type Page struct {
 
 	choose *widget.Select
 	told   *widget.Label // the table
-	steps  fyne.CanvasObject
+	steps  *fyne.Container
+	below  *container.Scroll
 	quiet  bool
 	all    fyne.CanvasObject
 }
@@ -65,17 +66,25 @@ func (p *Page) say(id words.ID, args words.Args) string { return p.desk.Speaker.
 // lay puts the parts where doc.go draws them.
 func (p *Page) lay() {
 	button := func(id words.ID, do func()) fyne.CanvasObject { return page.NewButton(p.keys, p.say(id, nil), do) }
-	top := container.NewHBox(p.choose, button(words.WhyNext, func() { p.further(1) }), button(words.WhyAgain, func() { p.further(-p.step) }),
+	top := container.NewHBox(container.NewGridWrap(fyne.NewSize(chooseWide, p.choose.MinSize().Height), p.choose), button(words.WhyNext, func() { p.further(1) }), button(words.WhyAgain, func() { p.further(-p.step) }),
 		button(words.WhyTableButton, p.showTable), layout.NewSpacer(), page.NewButton(p.desk.Key, p.say(words.PageBack, nil), p.desk.Back))
 	p.told = widget.NewLabel("")
 	p.told.Wrapping = fyne.TextWrapWord
 	p.told.Hide()
-	both := func(a, b fyne.CanvasObject) fyne.CanvasObject { return container.NewGridWithColumns(2, a, b) }
+	both := func(a, b fyne.CanvasObject) *fyne.Container { return container.NewGridWithColumns(2, a, b) }
 	p.steps = both(p.sides[0].words, p.sides[1].words)
-	below := container.NewVScroll(container.NewStack(p.steps, p.told))
+	p.below = container.NewVScroll(container.NewStack(p.steps, p.told))
 	pictures := both(p.sides[0].picture, p.sides[1].picture)
-	p.all = container.NewPadded(container.NewBorder(top, nil, nil, nil, container.NewGridWithRows(2, pictures, below)))
+	halves := container.NewVSplit(pictures, p.below)
+	halves.SetOffset(picturesShare)
+	p.all = container.NewPadded(container.NewBorder(top, nil, nil, nil, halves))
 }
+
+// The moves' names are read in so much width; the pictures have so much of the height.
+const (
+	chooseWide    = 230
+	picturesShare = 0.56
+)
 
 // turnTo takes another move apart, from the start.
 func (p *Page) turnTo(i int) {
@@ -105,6 +114,9 @@ func (p *Page) show() {
 		s.show(p.step)
 	}
 	p.steps.Refresh()
+	if p.below.Size().Height > 0 { // the step last told is in sight
+		p.below.ScrollToBottom()
+	}
 }
 
 // showTable shows the table of all nuts in place of the steps, or these again.
