@@ -27,6 +27,7 @@ func class(in Input, o Options) (*drawer, error) {
 	d.hide = false
 	f.y += d.Line(x, f.y, w, underType, d.say(words.PaperReadings, nil))
 	f.classReadings()
+	f.y += 1 + f.Line(x, f.y+1, w, underType, f.say(words.PaperAnswersTo, nil))
 	if err := f.answersTo(); err != nil {
 		return nil, err
 	}
@@ -107,8 +108,6 @@ func (f *flow) answersTo() error {
 	if err := line.Solve(&base, &drawn); err != nil {
 		return err
 	}
-	x, _, w, _ := f.InsideMM()
-	f.y += 1 + f.Line(x, f.y+1, w, underType, f.say(words.PaperAnswersTo, nil))
 	var rows [][]string
 	add := func(what string, lift, slide []float64) error {
 		s := base

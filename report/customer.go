@@ -121,5 +121,8 @@ func (d *drawer) signatures(y float64, labels ...words.ID) {
 
 // widest says how far apart the faces are at their widest.
 func (d *drawer) widest(s *stood) string {
+	if d.u.Leaf(2*amplitude(s.gapMM)) == 0 {
+		return d.say(words.SheetNothingApart, nil)
+	}
 	return d.say(words.PaperWidest, words.Args{"Gap": d.plain(2 * amplitude(s.gapMM))})
 }

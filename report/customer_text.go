@@ -89,6 +89,8 @@ func (d *drawer) customerSentences(before, after *stood) []string {
 	case d.e.Verdict == gauge.Within && d.v.Target.Spread.Given():
 		lines = append(lines, d.say(words.PaperTellDoneAim, words.Args{"Gap": d.plain(d.apart(after)), "Limit": args["Limit"],
 			"Aim": d.plain(d.v.Target.Spread.MM()), "Side": d.side(d.v.Target.OpensAtDeg), "Reason": d.v.Target.Reason}))
+	case d.e.Verdict == gauge.Within && d.u.Leaf(d.apart(after)) == 0:
+		lines = append(lines, d.say(words.SheetDoneFlat, words.Args{"Limit": args["Limit"]}))
 	case d.e.Verdict == gauge.Within:
 		lines = append(lines, d.say(words.PaperTellDone, words.Args{"Gap": d.wide(d.apart(after)), "Limit": args["Limit"]}))
 	default:

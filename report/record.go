@@ -31,7 +31,7 @@ func record(in Input, o Options) (*drawer, error) {
 	f.y += 2
 	f.y += d.Line(x, f.y, w, underType, d.say(words.PaperContents, nil))
 	contents := f.y
-	f.y += 14 * (paper.Type{Points: 10}.LineMM() + 0.4)
+	f.y += float64(f.sectionCount()) * (paper.Type{Points: 10}.LineMM() + 0.4)
 
 	f.recordBoat()
 	f.recordLookOver()
@@ -50,12 +50,27 @@ func record(in Input, o Options) (*drawer, error) {
 	if err := f.recordPhotos(); err != nil {
 		return nil, err
 	}
+	if err := f.recordAnswers(); err != nil {
+		return nil, err
+	}
 	f.recordHull()
 	f.recordSigned()
 	f.contents(contents)
 	d.attach()
 	d.foot()
 	return d, nil
+}
+
+// sectionCount is how many sections the record will have: room for its contents.
+func (f *flow) sectionCount() int {
+	n := 12 // every record has them
+	if len(f.o.Photos) > 0 {
+		n++
+	}
+	if f.o.Past != nil && len(f.o.Past.Entries) > 1 {
+		n++
+	}
+	return n
 }
 
 func (d *drawer) recordHeadline() string {

@@ -50,6 +50,13 @@ func (f *flow) recordPast() error {
 	return nil
 }
 
+// recordAnswers is the table of what one flat, or a slide, does.
+func (f *flow) recordAnswers() error {
+	f.sectionWith(words.SheetSecAnswers, 60)
+	f.paragraphs(f.say(words.SheetAnswersHow, nil))
+	return f.answersTo()
+}
+
 // recordPhotos are the photos, each with its caption below.
 func (f *flow) recordPhotos() error {
 	if len(f.o.Photos) == 0 {

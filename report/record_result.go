@@ -39,10 +39,19 @@ func (f *flow) recordEstimate() {
 	f.pairs(
 		[2]string{f.say(words.PaperTopBottom, nil), f.exact(f.e.Gap.MeanMM[0]) + " ± " + sd(cov[0][0])},
 		[2]string{f.say(words.PaperStbdPort, nil), f.exact(f.e.Gap.MeanMM[1]) + " ± " + sd(cov[1][1])},
-		[2]string{f.say(words.PaperCovariance, nil), fmt.Sprintf("%.3g, %.3g, %.3g mm²", cov[0][0], cov[0][1], cov[1][1])},
+		[2]string{f.say(words.PaperCovariance, nil), f.covariance(cov)},
 		[2]string{f.say(words.PaperFeelUsed, nil), f.u.Thickness(f.e.FeelMM)},
 		[2]string{f.say(words.PaperRunOutShaft, nil), f.runOut(0)}, [2]string{f.say(words.PaperRunOutFlange, nil), f.runOut(1)})
 	f.paragraphs(f.say(words.PaperAmplitudes, nil))
+	f.recordWaves()
+}
+
+// covariance writes AA, AB, BB; what is no more than rounding is 0.
+func (f *flow) covariance(c [2][2]float64) string {
+	if math.Abs(c[0][1]) < 1e-9*math.Sqrt(c[0][0]*c[1][1]) {
+		c[0][1] = 0
+	}
+	return fmt.Sprintf("%.3g, %.3g, %.3g mm²", c[0][0], c[0][1], c[1][1])
 }
 
 // exact writes a number of the estimate to a ten-thousandth of a mm.

@@ -10,7 +10,6 @@ const (
 	HelpSheetOut             ID = "help_sheet_out"
 	HelpSheetPaper           ID = "help_sheet_paper"
 	HelpSheetLooking         ID = "help_sheet_looking"
-	HelpSheetLang            ID = "help_sheet_lang"
 	HelpSheetUntil           ID = "help_sheet_until"
 	SheetDone                ID = "sheet_done"
 	SheetNotPdfLimit         ID = "sheet_not_pdf_limit"

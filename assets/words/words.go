@@ -87,6 +87,9 @@ func In(tags ...string) Speaker {
 	return Speaker{i18n.NewLocalizer(bundle, tags...), own}
 }
 
+// Language is the one spoken, as a BCP 47 base: "en", "de".
+func (s Speaker) Language() string { return s.language }
+
 // Say says a sentence. A sentence there is none of is told by its ID.
 func (s Speaker) Say(id ID, args Args) string {
 	text, ok := s.find(id, s.said(args))

@@ -70,7 +70,7 @@ func (c *checkCmd) check(file string) (line string, r hulls.Report) {
 				moves++
 			}
 		}
-		return words.Say(words.CheckVisitOk, words.Args{"File": file, "Hull": d.Hull.Name, "Gaugings": count(words.Gaugings, gaugings),
+		return speaker.Say(words.CheckVisitOk, words.Args{"File": file, "Hull": d.Hull.Name, "Gaugings": count(words.Gaugings, gaugings),
 			"Readings": count(words.Readings, readings), "Moves": count(words.MovesMade, moves)}), r
 	}
 	h, r := lookOver(file)
@@ -81,8 +81,8 @@ func (c *checkCmd) check(file string) (line string, r hulls.Report) {
 		}
 		r.Doubts = append(r.Doubts, mirror...)
 	}
-	return words.Say(words.CheckOK, words.Args{"File": file, "Name": h.Name, "Layout": h.Layout,
+	return speaker.Say(words.CheckOK, words.Args{"File": file, "Name": h.Name, "Layout": h.Layout,
 		"Mounts": count(words.Mounts, len(h.Mounts)), "Bearings": count(words.Bearings, len(h.Bearings))}), r
 }
 
-func count(id words.ID, n int) string { return words.Say(id, words.Args{"Count": n}) }
+func count(id words.ID, n int) string { return speaker.Say(id, words.Args{"Count": n}) }

@@ -26,7 +26,7 @@ func (c *estimateCmd) Run(e *env) error {
 	if c.JSON {
 		err = e.printJSON(estimateJSONOf(est))
 	} else {
-		e.estimateText(d, est, say.Units{Metric: c.Metric})
+		e.estimateText(d, est, readerUnits(c.Metric))
 	}
 	if err == nil && est.Verdict != gauge.Within {
 		return told(exitAnswer)
@@ -51,7 +51,7 @@ func estimateVisit(e *env, nameOrPath string) (visit.Document, *gauge.Estimate, 
 
 // estimateText is the estimate for people.
 func (e *env) estimateText(d visit.Document, est *gauge.Estimate, u say.Units) {
-	s := words.In("en")
+	s := speaker
 	date := d.Visit.Date
 	if date != "" {
 		date = ", " + date

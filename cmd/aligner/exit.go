@@ -38,13 +38,13 @@ func (e *env) exit(err error) int {
 	case errors.As(err, &code):
 		return int(code)
 	case errors.As(err, &fault):
-		e.warn(oneLine(err.Error()))
+		e.warn(oneLine(speaker.Retell(err.Error())))
 		return exitBadInput
 	case errors.As(err, &usage):
-		e.warn(oneLine(words.Say(words.BadUsage, words.Args{"What": err.Error()})))
+		e.warn(oneLine(speaker.Say(words.BadUsage, words.Args{"What": err.Error()})))
 		return exitBadInput
 	}
 	faultLog().Note("command", err)
-	e.warn(oneLine(words.Say(words.Internal, words.Args{"What": err.Error()})))
+	e.warn(oneLine(speaker.Say(words.Internal, words.Args{"What": err.Error()})))
 	return exitFailed
 }

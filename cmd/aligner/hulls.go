@@ -103,7 +103,7 @@ func (c *hullsListCmd) text(e *env, b *logbook.Book, lines []logbook.HullLine) e
 		e.say(words.LogbookNone, nil)
 	}
 	for _, l := range lines {
-		e.say(words.LogbookHull, words.Args{"Number": l.ID, "Name": l.Name, "Parts": strings.Join(say.KeptHull(words.In("en"), say.Units{Metric: c.Metric}, &l), ", ")})
+		e.say(words.LogbookHull, words.Args{"Number": l.ID, "Name": l.Name, "Parts": strings.Join(say.KeptHull(speaker, readerUnits(c.Metric), &l), ", ")})
 	}
 	n, err := b.CountHulls(c.Find)
 	if n > len(lines) {

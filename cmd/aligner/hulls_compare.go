@@ -48,7 +48,7 @@ func (c *hullsCompareCmd) Run(e *env) error {
 		return e.printJSON(map[string]any{"a": a.Name, "b": b.Name, "differences": list})
 	}
 	for _, d := range all {
-		fmt.Fprintln(e.stdout, oneLine(say.Difference(words.In("en"), say.Units{Metric: c.Metric}, fields.Inches(!c.Metric), &d, a.Name, b.Name)))
+		fmt.Fprintln(e.stdout, oneLine(say.Difference(speaker, readerUnits(c.Metric), fields.Inches(!c.Metric), &d, a.Name, b.Name)))
 	}
 	if len(all) == 0 {
 		e.say(words.CompareSame, words.Args{"NameA": a.Name, "NameB": b.Name})

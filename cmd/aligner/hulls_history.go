@@ -31,7 +31,7 @@ func (c *hullsHistoryCmd) Run(e *env) error {
 	format := strings.TrimPrefix(strings.ToLower(filepath.Ext(c.Out)), ".")
 	if c.Out != "" && !slices.Contains(history.Formats, format) {
 		return &hulls.Fault{File: c.Out, Value: quotedIfEmpty(filepath.Ext(c.Out)),
-			Limit: words.Say(words.HistoryOutLimit, words.Args{"List": "." + strings.Join(history.Formats, ", .")}), Mend: words.Say(words.HistoryOutMend, nil)}
+			Limit: speaker.Say(words.HistoryOutLimit, words.Args{"List": "." + strings.Join(history.Formats, ", .")}), Mend: speaker.Say(words.HistoryOutMend, nil)}
 	}
 	return withLogbook(logbook.Read, func(b *logbook.Book) error {
 		id, err := findHull(b, c.Hull)
@@ -42,9 +42,9 @@ func (c *hullsHistoryCmd) Run(e *env) error {
 		if err != nil {
 			return err
 		}
-		u := say.Units{Metric: c.Metric}
+		u := readerUnits(c.Metric)
 		if c.Out != "" {
-			d := history.Drawing{Past: past, Speaker: words.In("en"), Units: u, ByHours: c.Hours}
+			d := history.Drawing{Past: past, Speaker: speaker, Units: u, ByHours: c.Hours}
 			if err := outfile.Write(c.Out, func(w io.Writer) error { return d.Write(w, format) }); err != nil {
 				return err
 			}
@@ -64,7 +64,7 @@ func (e *env) pastText(past *history.Past, u say.Units) {
 		return
 	}
 	e.say(words.HistoryTitle, words.Args{"Name": past.Hull.Name})
-	s := history.Speech{Speaker: words.In("en"), Units: u, Past: past}
+	s := history.Speech{Speaker: speaker, Units: u, Past: past}
 	for i := range past.Entries {
 		for _, line := range s.Change(i) {
 			fmt.Fprintln(e.stdout, "  "+line)

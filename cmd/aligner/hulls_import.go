@@ -26,7 +26,7 @@ type hullsImportCmd struct {
 func (c *hullsImportCmd) Run(e *env) error {
 	f, err := os.Open(c.File)
 	if err != nil {
-		return noRead(c.File, err, words.NoRead, words.NoReadMend, words.Say(words.NotABundleLimit, nil))
+		return noRead(c.File, err, words.NoRead, words.NoReadMend, speaker.Say(words.NotABundleLimit, nil))
 	}
 	defer f.Close()
 	from, err := readBundle(f, c.File)
@@ -70,11 +70,11 @@ func (c *hullsImportCmd) tried(e *env, from *logbook.Bundle) error {
 func readBundle(f *os.File, name string) (*logbook.Bundle, error) {
 	info, err := f.Stat()
 	if err != nil {
-		return nil, noRead(name, err, words.NoRead, words.NoReadMend, words.Say(words.NotABundleLimit, nil))
+		return nil, noRead(name, err, words.NoRead, words.NoReadMend, speaker.Say(words.NotABundleLimit, nil))
 	}
 	if first := make([]byte, 1); info.Mode().IsRegular() {
 		if n, err := f.ReadAt(first, 0); n == 1 && (err == nil || err == io.EOF) && first[0] == '{' {
-			return nil, &hulls.Fault{File: name, Value: words.Say(words.NotABundle, nil), Limit: words.Say(words.NotABundleLimit, nil), Mend: words.Say(words.NotABundleMend, nil)}
+			return nil, &hulls.Fault{File: name, Value: speaker.Say(words.NotABundle, nil), Limit: speaker.Say(words.NotABundleLimit, nil), Mend: speaker.Say(words.NotABundleMend, nil)}
 		}
 	}
 	return logbook.ReadBundle(f, info.Size(), name)
@@ -82,13 +82,13 @@ func readBundle(f *os.File, name string) (*logbook.Bundle, error) {
 
 // tell says what changed, or would.
 func (c *hullsImportCmd) tell(e *env, changes logbook.Changes, taken bool) error {
-	for _, line := range say.Alike(words.In("en"), &changes) {
+	for _, line := range say.Alike(speaker, &changes) {
 		e.warnDoubt(line)
 	}
 	if c.JSON {
 		return e.printJSON(changesJSONOf(changes, taken))
 	}
-	for _, line := range say.TakenIn(words.In("en"), &changes) {
+	for _, line := range say.TakenIn(speaker, &changes) {
 		fmt.Fprintln(e.stdout, line)
 	}
 	if changes.Differs() && !c.Theirs {

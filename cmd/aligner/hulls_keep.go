@@ -87,7 +87,7 @@ func (c *hullsExportCmd) Run(e *env) error {
 // writeNew writes a file that is not there yet.
 func writeNew(path string, write func(io.Writer) error) error {
 	if _, err := os.Lstat(path); err == nil {
-		return &hulls.Fault{File: path, Value: words.Say(words.OutThere, nil), Limit: words.Say(words.OutThereLimit, nil), Mend: words.Say(words.OutThereMend, nil)}
+		return &hulls.Fault{File: path, Value: speaker.Say(words.OutThere, nil), Limit: speaker.Say(words.OutThereLimit, nil), Mend: speaker.Say(words.OutThereMend, nil)}
 	}
 	var inner error
 	err := outfile.Write(path, func(w io.Writer) error {
@@ -136,12 +136,12 @@ func (c *hullsSalvageCmd) Run(e *env) error {
 		return err
 	}
 	for _, line := range s.Lost {
-		e.warn(oneLine(words.Say(words.LogbookLost, words.Args{"What": line})))
+		e.warn(oneLine(speaker.Say(words.LogbookLost, words.Args{"What": line})))
 	}
 	e.say(words.LogbookSalvaged, words.Args{"File": c.New, "Hulls": s.Hulls, "Visits": s.Visits, "Edits": s.Edits, "Photos": s.Photos})
 	return nil
 }
 
 func atLeastOneLine(n int) error {
-	return &hulls.Fault{Place: "--limit", Value: fmt.Sprint(n), Limit: words.Say(words.LimitLimit, nil), Mend: words.Say(words.LimitMend, nil)}
+	return &hulls.Fault{Place: "--limit", Value: fmt.Sprint(n), Limit: speaker.Say(words.LimitLimit, nil), Mend: speaker.Say(words.LimitMend, nil)}
 }

@@ -86,8 +86,8 @@ func findHull(b *logbook.Book, typed string) (logbook.HullID, error) {
 	case 1:
 		return found[0], nil
 	}
-	return 0, &hulls.Fault{File: quotedIfEmpty(typed), Value: words.Say(words.SeveralHulls, words.Args{"Numbers": strings.Trim(fmt.Sprint(found), "[]")}),
-		Limit: words.Say(words.SeveralLimit, nil), Mend: words.Say(words.SeveralMend, nil)}
+	return 0, &hulls.Fault{File: quotedIfEmpty(typed), Value: speaker.Say(words.SeveralHulls, words.Args{"Numbers": strings.Trim(fmt.Sprint(found), "[]")}),
+		Limit: speaker.Say(words.SeveralLimit, nil), Mend: speaker.Say(words.SeveralMend, nil)}
 }
 
 // errNoEntry is a name or number that is not in the logbook.
@@ -98,8 +98,8 @@ type missingEntry struct{ *hulls.Fault }
 func (m missingEntry) Unwrap() []error { return []error{errNoEntry, m.Fault} }
 
 func noEntry(typed string, what words.ID) error {
-	return missingEntry{&hulls.Fault{File: quotedIfEmpty(typed), Value: words.Say(what, nil),
-		Limit: words.Say(words.NoEntryLimit, nil), Mend: words.Say(words.NoEntryMend, nil)}}
+	return missingEntry{&hulls.Fault{File: quotedIfEmpty(typed), Value: speaker.Say(what, nil),
+		Limit: speaker.Say(words.NoEntryLimit, nil), Mend: speaker.Say(words.NoEntryMend, nil)}}
 }
 
 func quotedIfEmpty(s string) string {
@@ -167,5 +167,5 @@ func asFault(err error) *hulls.Fault {
 	if errors.As(err, &f) {
 		return f
 	}
-	return &hulls.Fault{Value: err.Error(), Limit: words.Say(words.NoEntryLimit, nil), Mend: words.Say(words.NoEntryMend, nil)}
+	return &hulls.Fault{Value: err.Error(), Limit: speaker.Say(words.NoEntryLimit, nil), Mend: speaker.Say(words.NoEntryMend, nil)}
 }

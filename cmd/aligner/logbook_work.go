@@ -60,7 +60,7 @@ func refreshCounted(e *env, b *logbook.Book, hull logbook.HullID) (done int, err
 			}
 			s, err := summary(d)
 			if err != nil {
-				e.warnDoubt(words.Say(words.NotWorkedOut, words.Args{"Number": l.ID, "What": err}))
+				e.warnDoubt(speaker.Say(words.NotWorkedOut, words.Args{"Number": l.ID, "What": err}))
 			}
 			if err := b.Summarise(l.ID, l.LastEdit, s); err != nil {
 				return done, err
@@ -75,7 +75,7 @@ func refreshCounted(e *env, b *logbook.Book, hull logbook.HullID) (done int, err
 
 // warnDoubt prints one doubt to the side.
 func (e *env) warnDoubt(line string) {
-	e.warn(oneLine(words.Say(words.Doubt, words.Args{"Line": line})))
+	e.warn(oneLine(speaker.Say(words.Doubt, words.Args{"Line": line})))
 }
 
 type hullsRefreshCmd struct {

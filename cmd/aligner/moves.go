@@ -43,7 +43,7 @@ func (f moveFlags) steps(h *hulls.Hull) (nuts, slidesMM []float64, err error) {
 	}
 	for i, m := range h.Mounts {
 		if math.Abs(nuts[i]*m.LiftPerStepMM()) >= mostMM || math.Abs(slidesMM[i]) >= mostMM {
-			return nil, nil, moveFault(m.Name, number(nuts[i])+", "+mm(slidesMM[i]), words.Say(words.MoveLimit, nil), words.Say(words.MoveMend, words.Args{"Flag": "--nut 'fore port=+2'"}))
+			return nil, nil, moveFault(m.Name, number(nuts[i])+", "+mm(slidesMM[i]), speaker.Say(words.MoveLimit, nil), speaker.Say(words.MoveMend, words.Args{"Flag": "--nut 'fore port=+2'"}))
 		}
 	}
 	return nuts, slidesMM, nil
@@ -51,7 +51,7 @@ func (f moveFlags) steps(h *hulls.Hull) (nuts, slidesMM []float64, err error) {
 
 // readMove splits at the last "=", so that a name may hold one.
 func readMove(h *hulls.Hull, form, text string, number func(string) (float64, error)) (mount int, v float64, err error) {
-	mend := words.Say(words.MoveMend, words.Args{"Flag": form})
+	mend := speaker.Say(words.MoveMend, words.Args{"Flag": form})
 	cut := strings.LastIndex(text, "=")
 	if cut < 0 {
 		return 0, 0, moveFault("", strconv.Quote(text), form, mend)
@@ -66,12 +66,12 @@ func readMove(h *hulls.Hull, form, text string, number func(string) (float64, er
 		}
 	}
 	if mount < 0 {
-		return 0, 0, moveFault("", words.Say(words.MoveNoMount, words.Args{"Mount": name, "Hull": h.Name}),
-			words.Say(words.MoveMounts, words.Args{"Known": strings.Join(known, ", ")}), words.Say(words.MovePickMount, nil))
+		return 0, 0, moveFault("", speaker.Say(words.MoveNoMount, words.Args{"Mount": name, "Hull": h.Name}),
+			speaker.Say(words.MoveMounts, words.Args{"Known": strings.Join(known, ", ")}), speaker.Say(words.MovePickMount, nil))
 	}
 	v, err = number(amount)
 	if err != nil || math.IsNaN(v) || math.IsInf(v, 0) {
-		return 0, 0, moveFault(name, words.Say(words.MoveNumber, words.Args{"Text": amount}), form, mend)
+		return 0, 0, moveFault(name, speaker.Say(words.MoveNumber, words.Args{"Text": amount}), form, mend)
 	}
 	return mount, v, nil
 }
@@ -101,10 +101,10 @@ func apply(e *env, h *hulls.Hull, nuts, slidesMM []float64, s *kinematics.State)
 		s.LiftMM[i] = nuts[i] * m.LiftPerStepMM()
 		one, none := make([]float64, i+1), make([]float64, i+1)
 		if one[i] = nuts[i]; outside(s.LiftMM[i], m.NutRangeMM) {
-			e.warnRange(say.Move(words.In("en"), say.Units{}, h, one, none), m.NutRangeMM)
+			e.warnRange(say.Move(speaker, say.Units{}, h, one, none), m.NutRangeMM)
 		}
 		if one[i] = slidesMM[i]; outside(slidesMM[i], m.SlideRangeMM) {
-			e.warnRange(say.Move(words.In("en"), say.Units{}, h, none, one), m.SlideRangeMM)
+			e.warnRange(say.Move(speaker, say.Units{}, h, none, one), m.SlideRangeMM)
 		}
 	}
 }
@@ -113,5 +113,5 @@ func apply(e *env, h *hulls.Hull, nuts, slidesMM []float64, s *kinematics.State)
 func outside(v float64, r [2]float64) bool { return v < r[0]-1e-9 || v > r[1]+1e-9 }
 
 func (e *env) warnRange(move string, r [2]float64) {
-	e.warn(words.Say(words.OutOfRange, words.Args{"Move": move, "Low": number(r[0]), "High": number(r[1])}))
+	e.warn(speaker.Say(words.OutOfRange, words.Args{"Move": move, "Low": number(r[0]), "High": number(r[1])}))
 }

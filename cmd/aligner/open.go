@@ -37,8 +37,8 @@ func lookOver(nameOrPath string) (hulls.Hull, hulls.Report) {
 	}
 	odd, err := kinematics.Doubts(h)
 	if err != nil {
-		odd = append(odd, hulls.Fault{Value: words.Say(words.NoWorking, words.Args{"What": err}),
-			Limit: words.Say(words.NoWorkingLimit, nil), Mend: words.Say(words.NoWorkingMend, nil)})
+		odd = append(odd, hulls.Fault{Value: speaker.Say(words.NoWorking, words.Args{"What": err}),
+			Limit: speaker.Say(words.NoWorkingLimit, nil), Mend: speaker.Say(words.NoWorkingMend, nil)})
 	}
 	hulls.Locate(odd, data, nameOrPath)
 	report.Doubts = append(report.Doubts, odd...)
@@ -56,7 +56,7 @@ func hullBytes(nameOrPath string) ([]byte, *hulls.Fault) {
 		}
 	}
 	return nil, noRead(nameOrPath, err, words.NoHull, words.NoHullMend,
-		words.Say(words.NoHullLimit, words.Args{"Known": strings.Join(assets.HullNames(), ", ")}))
+		speaker.Say(words.NoHullLimit, words.Args{"Known": strings.Join(assets.HullNames(), ", ")}))
 }
 
 // elsewhere finds what is no file: built in, or kept in the logbook. A logbook
@@ -85,16 +85,16 @@ func noRead(nameOrPath string, err error, none, mend words.ID, limit string) *hu
 		f.File = `""`
 	}
 	if errors.Is(err, fs.ErrNotExist) || nameOrPath == "" {
-		f.Value, f.Limit, f.Mend = words.Say(none, nil), limit, words.Say(mend, nil)
+		f.Value, f.Limit, f.Mend = speaker.Say(none, nil), limit, speaker.Say(mend, nil)
 		return f
 	}
 	var path *fs.PathError
 	if errors.As(err, &path) {
 		err = path.Err
 	}
-	f.Value = words.Say(words.NoRead, words.Args{"What": err})
-	f.Limit = words.Say(words.NoReadLimit, nil)
-	f.Mend = words.Say(words.NoReadMend, nil)
+	f.Value = speaker.Say(words.NoRead, words.Args{"What": err})
+	f.Limit = speaker.Say(words.NoReadLimit, nil)
+	f.Mend = speaker.Say(words.NoReadMend, nil)
 	return f
 }
 

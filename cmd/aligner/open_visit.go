@@ -35,7 +35,7 @@ func hullBeside(visitPath string) func(name string) (hulls.Hull, error) {
 			beside := filepath.Join(filepath.Dir(visitPath), name)
 			h, _, err := openHull(beside)
 			var fault *hulls.Fault
-			if err == nil || errors.As(err, &fault) && fault.Value != words.Say(words.NoHull, nil) {
+			if err == nil || errors.As(err, &fault) && fault.Value != speaker.Say(words.NoHull, nil) {
 				return h, err
 			}
 		}
@@ -55,7 +55,7 @@ func visitBytes(nameOrPath string) ([]byte, *hulls.Fault) {
 		}
 	}
 	return nil, noRead(nameOrPath, err, words.NoVisit, words.NoVisitMend,
-		words.Say(words.NoVisitLimit, words.Args{"Known": strings.Join(assets.VisitNames(), ", ")}))
+		speaker.Say(words.NoVisitLimit, words.Args{"Known": strings.Join(assets.VisitNames(), ", ")}))
 }
 
 // isVisit reports whether a file says that it is a visit. One that says nothing

@@ -21,7 +21,7 @@ func (e *env) printJSON(v any) error {
 // warnDoubts prints doubts to the side.
 func (e *env) warnDoubts(doubts []hulls.Fault) {
 	for _, d := range doubts {
-		e.warn(words.Say(words.Doubt, words.Args{"Line": d.Error()}))
+		e.warn(speaker.Say(words.Doubt, words.Args{"Line": speaker.Retell(d.Error())}))
 	}
 }
 

@@ -28,7 +28,7 @@ func (c *pictureCmd) drawScene(d *drawing) (*image.RGBA, error) {
 	state := c.sceneState(d)
 	state.Show = scene.ShowUsual &^ scene.ShowHandles
 	state.Font = markFont(c.textPx())
-	state.Touches = window.Touches(words.In("en"), c.units(), &d.hull, &d.now.result)
+	state.Touches = window.Touches(speaker, c.units(), &d.hull, &d.now.result)
 	if !c.Quick {
 		if err := shade(d.model); err != nil {
 			return nil, err
@@ -80,13 +80,13 @@ func (c *pictureCmd) captionText(d *drawing) string {
 	if c.Afloat {
 		boat = words.Afloat
 	}
-	text := words.Say(words.PredictTitle, words.Args{"Hull": d.hull.Name, "Held": d.now.state.Held, "Boat": words.Say(boat, nil)}) +
-		", " + words.Say(words.Exaggerated, words.Args{"Times": math.Round(d.times)})
+	text := speaker.Say(words.PredictTitle, words.Args{"Hull": d.hull.Name, "Held": d.now.state.Held, "Boat": speaker.Say(boat, nil)}) +
+		", " + speaker.Say(words.Exaggerated, words.Args{"Times": math.Round(d.times)})
 	if d.gauged != nil {
-		text += "; " + words.Say(words.CaptionGauged, nil)
+		text += "; " + speaker.Say(words.CaptionGauged, nil)
 	}
 	if d.planned != nil {
-		text += "; " + words.Say(words.CaptionPlanned, nil)
+		text += "; " + speaker.Say(words.CaptionPlanned, nil)
 	}
 	return text
 }

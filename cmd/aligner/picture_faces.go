@@ -20,7 +20,7 @@ func (c *pictureCmd) drawFaces(d *drawing) *image.RGBA {
 		return picture // embedded, so only ever damaged by hand
 	}
 	said := faces.DefaultWords()
-	said.SeenForward, said.SeenAft = words.Say(words.SeenForward, nil), words.Say(words.SeenAft, nil)
+	said.SeenForward, said.SeenAft = speaker.Say(words.SeenForward, nil), speaker.Say(words.SeenAft, nil)
 	f := faces.Faces{Now: *gapOf(d.now), DiameterMM: d.hull.Coupling.OuterDiameterMM,
 		AsGauged: gapOf(d.gauged), Planned: gapOf(d.planned)}
 	switch d.now.result.Held {

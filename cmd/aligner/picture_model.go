@@ -29,14 +29,14 @@ func (c *pictureCmd) writeModel(d *drawing) error {
 	m := gltf.Of(d.model, &posed, func(of scene.Pointed, planned bool) string {
 		name := partName(&d.hull, of)
 		if planned {
-			name = words.Say(words.PartPlanned, words.Args{"What": name})
+			name = speaker.Say(words.PartPlanned, words.Args{"What": name})
 		}
 		return name
 	})
 	for _, l := range posed.Overlay.Lines { // the gauged state's, where shown
-		m.Lines = append(m.Lines, gltf.Line{Name: words.Say(words.PartAsGauged, nil), Points: l.Points, Colour: l.Colour})
+		m.Lines = append(m.Lines, gltf.Line{Name: speaker.Say(words.PartAsGauged, nil), Points: l.Points, Colour: l.Colour})
 	}
-	m.Camera = &gltf.Camera{Name: words.Say(words.ViewNamed, words.Args{"View": c.View}),
+	m.Camera = &gltf.Camera{Name: speaker.Say(words.ViewNamed, words.Args{"View": c.View}),
 		View: d.model.Camera(view), Aspect: float64(c.Width) / float64(c.Height)}
 	m.Extras = map[string]any{
 		"exaggeration": d.times, "hull": d.hull.Name, "shaft_held": string(d.now.state.Held), "afloat": c.Afloat,
@@ -57,19 +57,19 @@ func partName(h *hulls.Hull, of scene.Pointed) string {
 	switch of.Kind {
 	case scene.CouplingKind:
 		if of.Index == 0 {
-			return words.Say(words.PartEngineHalf, nil)
+			return speaker.Say(words.PartEngineHalf, nil)
 		}
-		return words.Say(words.PartShaftHalf, nil)
+		return speaker.Say(words.PartShaftHalf, nil)
 	case scene.MountKind:
-		return words.Say(words.PartMount, words.Args{"Name": h.Mounts[of.Index].Name})
+		return speaker.Say(words.PartMount, words.Args{"Name": h.Mounts[of.Index].Name})
 	case scene.NutKind:
 		id := words.PartNut
 		if h.Mounts[of.Index].Kind == hulls.Solid {
 			id = words.PartShims
 		}
-		return words.Say(id, words.Args{"Name": h.Mounts[of.Index].Name})
+		return speaker.Say(id, words.Args{"Name": h.Mounts[of.Index].Name})
 	case scene.BearingKind:
-		return words.Say(words.PartBearing, words.Args{"Name": h.Bearings[of.Index].Name})
+		return speaker.Say(words.PartBearing, words.Args{"Name": h.Bearings[of.Index].Name})
 	}
-	return words.Say(partNames[of.Kind], nil)
+	return speaker.Say(partNames[of.Kind], nil)
 }

@@ -4,7 +4,6 @@ package main
 // over it, as it was gauged and as it is planned.
 
 import (
-	"aligner/assets/words"
 	"aligner/cmd/aligner/window"
 	"aligner/hulls"
 	"aligner/kinematics"
@@ -82,7 +81,7 @@ func (c *pictureCmd) solve(e *env, what *subject) (*drawing, error) {
 	}
 	if d.planned != nil {
 		steps, slidesMM := summed(len(what.hull.Mounts), [][2][]float64{move})
-		d.turns = window.Turns(words.In("en"), c.units(), &d.hull, steps, slidesMM, nil)
+		d.turns = window.Turns(speaker, c.units(), &d.hull, steps, slidesMM, nil)
 	}
 	if err != nil {
 		return nil, err
@@ -129,4 +128,4 @@ func (c *pictureCmd) sceneState(d *drawing) scene.State {
 }
 
 // units are those asked for.
-func (c *pictureCmd) units() say.Units { return say.Units{Metric: c.Metric} }
+func (c *pictureCmd) units() say.Units { return readerUnits(c.Metric) }

@@ -43,7 +43,7 @@ func (c *pictureCmd) visitSubject(e *env) (*subject, error) {
 	c.Afloat = d.Visit.State.Afloat()
 	s := &subject{hull: d.Hull, held: kinematics.Held(c.Held)}
 	if est.Status != gauge.Ready || !est.Flat {
-		e.warn(words.Say(words.PictureNoStand, nil))
+		e.warn(speaker.Say(words.PictureNoStand, nil))
 		return s, nil
 	}
 	planner, err := plan.NewPlanner(&d.Hull, c.Afloat)

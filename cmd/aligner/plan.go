@@ -25,7 +25,7 @@ type planCmd struct {
 func (c *planCmd) Run(e *env) error {
 	if !(c.Wanted >= 0.5 && c.Wanted <= 0.99) {
 		return &hulls.Fault{Place: "--wanted", Value: strconv.FormatFloat(c.Wanted, 'g', -1, 64),
-			Limit: words.Say(words.PlanWantedLimit, nil), Mend: words.Say(words.PlanWantedMend, nil)}
+			Limit: speaker.Say(words.PlanWantedLimit, nil), Mend: speaker.Say(words.PlanWantedMend, nil)}
 	}
 	d, est, err := estimateVisit(e, c.Visit)
 	if err != nil {
@@ -38,7 +38,7 @@ func (c *planCmd) Run(e *env) error {
 	if c.JSON {
 		err = e.printJSON(planJSONOf(&d.Hull, p))
 	} else {
-		e.planText(&d, est, p, say.Units{Metric: c.Metric})
+		e.planText(&d, est, p, readerUnits(c.Metric))
 	}
 	if err == nil && (p.Status == plan.None || p.Status == plan.NotForMoves) {
 		return told(exitAnswer)
@@ -56,7 +56,7 @@ func planOf(d *visit.Document, est *gauge.Estimate, s plan.Settings) (*plan.Plan
 
 // planText is the plan for people, the verdict before it.
 func (e *env) planText(d *visit.Document, est *gauge.Estimate, p *plan.Plan, u say.Units) {
-	s := words.In("en")
+	s := speaker
 	if est.Status == gauge.Ready && est.Flat {
 		for _, line := range append(say.Stands(s, u, est), say.Verdict(s, u, &d.Visit, est)...) {
 			fmt.Fprintln(e.stdout, line)

@@ -61,7 +61,7 @@ func (c *predictCmd) predict(e *env) (*prediction, error) {
 		ThrustN: c.Thrust, TorqueNMM: 1000 * c.Torque, ApartMM: c.Apart, PullN: c.Pull}
 	apply(e, &h, p.nuts, p.slidesMM, &p.state)
 	if why := p.state.Invalid(&h); why != "" {
-		return nil, usageError{plain(words.Say(words.StateRefused, words.Args{"What": why}))}
+		return nil, usageError{plain(speaker.Say(words.StateRefused, words.Args{"What": why}))}
 	}
 	d, err := kinematics.PrepareFine(h)
 	if err != nil {

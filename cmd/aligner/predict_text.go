@@ -15,7 +15,7 @@ import (
 // text prints the prediction.
 func (p *prediction) text(e *env, metric bool) {
 	u := say.Units{Metric: metric}
-	s := words.In("en")
+	s := speaker
 	p.textTitle(e, s, u)
 	p.textGap(e, s, u)
 	r := &p.result
@@ -118,7 +118,7 @@ func (p *prediction) textCentring(e *env, u say.Units, c *kinematics.Centring) {
 	if c.RuleErrorMM < 0 {
 		off = words.RuleLow
 	}
-	e.say(words.LiftLine, words.Args{"Pull": u.Force(c.HookN), "Rule": u.Force(c.RuleN), "Error": words.Say(off, words.Args{"Gap": u.MM(math.Abs(c.RuleErrorMM))})})
+	e.say(words.LiftLine, words.Args{"Pull": u.Force(c.HookN), "Rule": u.Force(c.RuleN), "Error": speaker.Say(off, words.Args{"Gap": u.MM(math.Abs(c.RuleErrorMM))})})
 	id := words.LiftSoft
 	if c.ByForce() {
 		id = words.LiftSteady

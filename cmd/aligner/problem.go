@@ -26,7 +26,7 @@ type problemCmd struct {
 // so its file goes in as it is.
 func (c *problemCmd) Run(e *env) error {
 	if strings.ToLower(filepath.Ext(c.Out)) != ".zip" {
-		return moveFault("", fmt.Sprintf("%q", c.Out), words.Say(words.ProblemNotZipLimit, nil), words.Say(words.ProblemNotZipMend, nil))
+		return moveFault("", fmt.Sprintf("%q", c.Out), speaker.Say(words.ProblemNotZipLimit, nil), speaker.Say(words.ProblemNotZipMend, nil))
 	}
 	r := &faults.Report{When: time.Now(), Program: programName(), ReadMe: readMe(), Faults: faultLog().LastRun()}
 	if c.Visit != "" {
@@ -53,7 +53,7 @@ func (c *problemCmd) Run(e *env) error {
 func readMe() string {
 	var lines []string
 	for _, id := range []words.ID{words.ProblemInside, words.ProblemInsideWhat, words.ProblemInsideNot} {
-		lines = append(lines, words.Say(id, nil))
+		lines = append(lines, speaker.Say(id, nil))
 	}
 	return strings.Join(lines, "\n\n") + "\n"
 }

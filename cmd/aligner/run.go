@@ -16,6 +16,7 @@ import (
 // Run(*env) error, in a file of its own.
 type commands struct {
 	Logbook string `placeholder:"FILE" help:"${help_logbook}"`
+	Lang    string `placeholder:"LANGUAGE" help:"${help_lang}"`
 
 	Predict  predictCmd  `cmd:"" help:"${help_predict}"`
 	Window   windowCmd   `cmd:"" default:"withargs" hidden:"" help:"${help_window}"`
@@ -37,7 +38,7 @@ type env struct {
 }
 
 // say prints a sentence for people.
-func (e *env) say(id words.ID, args words.Args) { fmt.Fprintln(e.stdout, words.Say(id, args)) }
+func (e *env) say(id words.ID, args words.Args) { fmt.Fprintln(e.stdout, speaker.Say(id, args)) }
 
 // warn prints one line to the side.
 func (e *env) warn(line string) { fmt.Fprintln(e.stderr, line) }
@@ -58,10 +59,13 @@ func run(args []string, stdout, stderr io.Writer) (code int) {
 			code = int(c)
 		}
 	}()
+	if err := chooseLanguage(args); err != nil {
+		return e.exit(err)
+	}
 	verbs := &commands{}
 	parser, err := kong.New(verbs,
 		kong.Name("aligner"),
-		kong.Description(words.Say(words.HelpProgram, nil)),
+		kong.Description(speaker.Say(words.HelpProgram, nil)),
 		kong.Writers(stdout, stderr),
 		kong.Exit(func(code int) { panic(leave(code)) }),
 		kong.Bind(e),
@@ -82,7 +86,7 @@ func run(args []string, stdout, stderr io.Writer) (code int) {
 func helpWords() kong.Vars {
 	vars := kong.Vars{}
 	for _, id := range append(logbookHelp, []words.ID{
-		words.HelpJSON, words.HelpCheck, words.HelpCheckFile,
+		words.HelpJSON, words.HelpLang, words.HelpCheck, words.HelpCheckFile,
 		words.HelpWindow, words.HelpPicture, words.HelpPictureOut, words.HelpPictureView, words.HelpPictureTimes,
 		words.HelpPictureWidth, words.HelpPictureHeight, words.HelpPictureDark,
 		words.HelpPictureOf, words.HelpPictureQuick, words.HelpPictureAsGauged, words.HelpPictureGaugedNut, words.HelpPictureGaugedSlide, words.HelpPicturePlanNut, words.HelpPicturePlanSlide, words.HelpPictureLooking,
@@ -91,12 +95,12 @@ func helpWords() kong.Vars {
 		words.HelpPredictPull, words.HelpMetric,
 		words.HelpEstimate, words.HelpVisit, words.HelpPlan, words.HelpPlanWanted,
 		words.HelpProblem, words.HelpProblemVisit, words.HelpProblemOut,
-		words.HelpSheet, words.HelpSheetKind, words.HelpSheetOut, words.HelpSheetPaper, words.HelpSheetLooking, words.HelpSheetUntil, words.HelpSheetLang,
+		words.HelpSheet, words.HelpSheetKind, words.HelpSheetOut, words.HelpSheetPaper, words.HelpSheetLooking, words.HelpSheetUntil,
 		words.HelpWhy, words.HelpWhyNut, words.HelpWhySlide,
 		words.HelpTrouble, words.HelpTroubleOf, words.HelpTroubleSymptom, words.HelpTroubleTest,
 		words.HelpHulls, words.HelpHullsList, words.HelpHullsShow, words.HelpHull,
 	}...) {
-		vars[string(id)] = words.Say(id, nil)
+		vars[string(id)] = speaker.Say(id, nil)
 	}
 	return vars
 }

@@ -19,7 +19,6 @@ import (
 	"aligner/hulls/visit"
 	"aligner/report"
 	"aligner/report/paper"
-	"aligner/report/say"
 )
 
 type sheetCmd struct {
@@ -30,13 +29,12 @@ type sheetCmd struct {
 	Looking string `enum:"forward,aft" default:"forward" help:"${help_sheet_looking}"`
 	Until   int    `default:"-1" help:"${help_sheet_until}"`
 	Metric  bool   `help:"${help_metric}"`
-	Lang    string `enum:"en,de" default:"en" help:"${help_sheet_lang}"`
 }
 
 // Run writes the sheet.
 func (c *sheetCmd) Run(e *env) error {
 	if strings.ToLower(filepath.Ext(c.Out)) != ".pdf" {
-		return moveFault("", fmt.Sprintf("%q", c.Out), words.Say(words.SheetNotPdfLimit, nil), words.Say(words.SheetNotPdfMend, nil))
+		return moveFault("", fmt.Sprintf("%q", c.Out), speaker.Say(words.SheetNotPdfLimit, nil), speaker.Say(words.SheetNotPdfMend, nil))
 	}
 	d, doubts, err := openVisit(c.Visit)
 	if err != nil {
@@ -58,18 +56,18 @@ func (c *sheetCmd) Run(e *env) error {
 	if err := outfile.Write(c.Out, func(w io.Writer) error { _, err := w.Write(pdf); return err }); err != nil {
 		return err
 	}
-	e.say(words.SheetDone, words.Args{"File": c.Out, "Kind": words.Say(words.Of("paper_kind", c.Kind), nil), "Count": report.Pages(pdf)})
+	e.say(words.SheetDone, words.Args{"File": c.Out, "Kind": speaker.Say(words.Of("paper_kind", c.Kind), nil), "Count": report.Pages(pdf)})
 	return nil
 }
 
 // options are those asked for; it cuts the visit off where it is to end.
 func (c *sheetCmd) options(d *visit.Document) (report.Options, error) {
-	o := report.Options{Kind: report.Kind(c.Kind), Size: paper.Size(c.Paper), Units: say.Units{Metric: c.Metric, DecimalComma: c.Lang == "de"}, Speaker: words.In(c.Lang),
+	o := report.Options{Kind: report.Kind(c.Kind), Size: paper.Size(c.Paper), Units: readerUnits(c.Metric), Speaker: speaker,
 		Seen: visit.Direction(c.Looking == "aft"), Today: time.Now().Format(time.DateOnly), Program: programName()}
 	most := len(d.Visit.Events)
 	switch {
 	case c.Until > most || c.Until < -1:
-		return o, &hulls.Fault{Place: "--until", Value: fmt.Sprint(c.Until), Limit: words.Say(words.SheetUntilLimit, words.Args{"Most": most}), Mend: words.Say(words.SheetUntilMend, nil)}
+		return o, &hulls.Fault{Place: "--until", Value: fmt.Sprint(c.Until), Limit: speaker.Say(words.SheetUntilLimit, words.Args{"Most": most}), Mend: speaker.Say(words.SheetUntilMend, nil)}
 	case c.Until >= 0:
 		*d = report.Until(*d, c.Until)
 	case o.Kind == report.Class:

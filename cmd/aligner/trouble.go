@@ -48,19 +48,19 @@ func (c *troubleCmd) Run(e *env) error {
 	if len(found) == 0 {
 		e.say(words.TroubleSymptoms, nil)
 		for _, s := range trouble.Symptoms {
-			fmt.Fprintf(e.stdout, "   %s: %s\n", s, s.Name(words.In("en")))
+			fmt.Fprintf(e.stdout, "   %s: %s\n", s, s.Name(speaker))
 		}
 		return nil
 	}
 	for i := range found {
 		e.trouble(&found[i])
 	}
-	return e.shake(&d, symptoms, say.Units{Metric: c.Metric})
+	return e.shake(&d, symptoms, readerUnits(c.Metric))
 }
 
 // trouble prints one symptom's causes and the next test.
 func (e *env) trouble(f *trouble.Finding) {
-	s := words.In("en")
+	s := speaker
 	fmt.Fprintf(e.stdout, "%s:\n", f.Symptom.Name(s))
 	for _, line := range f.Text(s) {
 		fmt.Fprintln(e.stdout, "   "+line)
@@ -86,7 +86,7 @@ func (e *env) shake(d *visit.Document, symptoms []trouble.Symptom, u say.Units) 
 			return err
 		}
 		e.say(words.TroubleShakeTitle, nil)
-		for _, line := range shake.Text(words.In("en"), u) {
+		for _, line := range shake.Text(speaker, u) {
 			fmt.Fprintln(e.stdout, "   "+line)
 		}
 		return nil
@@ -114,7 +114,7 @@ func (c *troubleCmd) symptoms(v *visit.Visit) (list []trouble.Symptom, err error
 		typed = v.Trouble.Symptoms
 	}
 	for _, text := range typed {
-		s, ok := trouble.Find(trouble.Symptoms, text, func(s trouble.Symptom) string { return s.Name(words.In("en")) })
+		s, ok := trouble.Find(trouble.Symptoms, text, func(s trouble.Symptom) string { return s.Name(speaker) })
 		if !ok {
 			return nil, noWord("symptom", text, trouble.Symptoms)
 		}
@@ -129,7 +129,7 @@ func (c *troubleCmd) made(v *visit.Visit) (trouble.Answers, error) {
 	for _, text := range c.Tried {
 		i := strings.LastIndex(text, "=")
 		name, answer := text[:max(i, 0)], trouble.Answer(text[i+1:])
-		t, ok := trouble.Find(trouble.Tests, name, func(t trouble.Test) string { return t.Name(words.In("en")) })
+		t, ok := trouble.Find(trouble.Tests, name, func(t trouble.Test) string { return t.Name(speaker) })
 		if !ok {
 			return nil, noWord("--tried", text, trouble.Tests)
 		}

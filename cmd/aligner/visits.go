@@ -74,7 +74,7 @@ func (c *visitsListCmd) Run(e *env) error {
 		for _, l := range lines {
 			list = append(list, visitJSON{l.ID, l.Date, l.HullName, l.Hull, l.Events, l.Photos, known(l.SpreadMM), known(l.OpensAtDeg), l.Verdict, l.Due, l.DueReason, l.Stale})
 			if !c.JSON {
-				e.say(words.LogbookVisit, words.Args{"Number": l.ID, "Date": l.Date, "Hull": l.HullName, "Parts": strings.Join(say.KeptVisit(words.In("en"), say.Units{Metric: c.Metric}, &l), ", ")})
+				e.say(words.LogbookVisit, words.Args{"Number": l.ID, "Date": l.Date, "Hull": l.HullName, "Parts": strings.Join(say.KeptVisit(speaker, readerUnits(c.Metric), &l), ", ")})
 			}
 		}
 		return err
@@ -111,7 +111,7 @@ func (c *visitsShowCmd) Run(e *env) error {
 		if err != nil {
 			return err
 		}
-		e.visitText(id, d, photos, say.Units{Metric: c.Metric})
+		e.visitText(id, d, photos, readerUnits(c.Metric))
 		return nil
 	})
 }
@@ -119,9 +119,9 @@ func (c *visitsShowCmd) Run(e *env) error {
 // visitText is a visit for people: what was done, a line each.
 func (e *env) visitText(id logbook.VisitID, d visit.Document, photos []logbook.Photo, u say.Units) {
 	v := &d.Visit
-	boat := words.Say(words.Dry, nil)
+	boat := speaker.Say(words.Dry, nil)
 	if v.State.Afloat() {
-		boat = words.Say(words.Afloat, nil)
+		boat = speaker.Say(words.Afloat, nil)
 	}
 	e.say(words.LogbookVisit, words.Args{"Number": id, "Date": v.Date, "Hull": d.Hull.Name, "Parts": boat})
 	date := v.Date
@@ -135,7 +135,7 @@ func (e *env) visitText(id logbook.VisitID, d visit.Document, photos []logbook.P
 			args["Held"], args["Count"] = ev.Gauging.Held, len(ev.Gauging.Readings)
 			e.say(words.LogbookGauging, args)
 		case ev.Move != nil:
-			args["Move"] = say.Move(words.In("en"), u, &d.Hull, inOrder(&d.Hull, ev.Move.NutFlats), inOrder(&d.Hull, ev.Move.SlideMM))
+			args["Move"] = say.Move(speaker, u, &d.Hull, inOrder(&d.Hull, ev.Move.NutFlats), inOrder(&d.Hull, ev.Move.SlideMM))
 			e.say(words.LogbookMove, args)
 		case ev.Fasten != nil:
 			args["What"] = ev.Fasten.What

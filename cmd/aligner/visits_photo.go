@@ -46,7 +46,7 @@ func (c *visitsPhotoCmd) Run(e *env) error {
 			}
 			return e.printJSON(map[string]any{"visit": id, "photos": list})
 		}
-		e.say(words.PhotoKept, words.Args{"Photos": words.Say(words.LogbookPhotos, words.Args{"Count": len(photos)}), "Number": id, "Name": d.Hull.Name})
+		e.say(words.PhotoKept, words.Args{"Photos": speaker.Say(words.LogbookPhotos, words.Args{"Count": len(photos)}), "Number": id, "Name": d.Hull.Name})
 		return nil
 	})
 }

@@ -33,7 +33,7 @@ func (c *windowCmd) Run(e *env) error {
 		}
 	}
 	if !hasScreen() {
-		e.warn(words.Say(words.NoScreen, nil))
+		e.warn(speaker.Say(words.NoScreen, nil))
 		name := c.Hull
 		if name == "" {
 			name = "Eider"

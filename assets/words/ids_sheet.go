@@ -1,0 +1,16 @@
+package words
+
+// This file lists the sentences of photos, plots and tables on the record, and
+// of languages; they stand in sheet.en.json.
+
+const (
+	HelpLang          ID = "help_lang"
+	SheetNoLangLimit  ID = "sheet_no_lang_limit"
+	SheetNoLangMend   ID = "sheet_no_lang_mend"
+	SheetSecAnswers   ID = "sheet_sec_answers"
+	SheetAnswersHow   ID = "sheet_answers_how"
+	SheetWaveOf       ID = "sheet_wave_of"
+	SheetWaveNote     ID = "sheet_wave_note"
+	SheetNothingApart ID = "sheet_nothing_apart"
+	SheetDoneFlat     ID = "sheet_done_flat"
+)
