@@ -53,8 +53,8 @@ func record(in Input, o Options) (*drawer, error) {
 	if err := f.recordAnswers(); err != nil {
 		return nil, err
 	}
-	f.recordHull()
 	f.recordSigned()
+	f.recordHull()
 	f.contents(contents)
 	d.attach()
 	d.foot()
@@ -117,7 +117,7 @@ func (f *flow) recordBoat() {
 		}
 		return f.say(words.Of(kind, what), nil)
 	}
-	rule := f.e.Rule.Named + " (" + f.say(words.Of("limits", f.e.Rule.Limits), nil) + " " + f.u.GapWithUnit(f.e.LimitMM) + ")"
+	rule := f.say(words.SheetRule, words.Args{"Named": f.e.Rule.Named, "Limits": f.say(words.Of("limits", f.e.Rule.Limits), nil), "Limit": f.u.GapWithUnit(f.e.LimitMM)})
 	if !f.e.RuleChosen {
 		rule += ". " + f.say(words.RuleDefault, nil)
 	}
@@ -129,7 +129,7 @@ func (f *flow) recordBoat() {
 	f.pairs(
 		[2]string{label(words.PaperBoat), f.h.Name}, [2]string{"HIN", orNone(f.h.HIN, label(words.PaperNotKnown))},
 		[2]string{label(words.PaperOwner), f.h.OwnerReference}, [2]string{label(words.PaperDate), f.dateText()},
-		[2]string{label(words.PaperLayout), string(f.h.Layout)}, [2]string{label(words.PaperWhere), f.boat()},
+		[2]string{label(words.PaperLayout), f.say(words.LogbookLayout, words.Args{"Layout": f.h.Layout})}, [2]string{label(words.PaperWhere), f.boat()},
 		[2]string{label(words.PaperLaunched), known(st.HoursSinceLaunch, " h")}, [2]string{label(words.PaperFuel), known(st.FuelPercent, " %")},
 		[2]string{label(words.PaperBallast), word("paper_ballast", st.Ballast)}, [2]string{label(words.PaperRig), word("paper_rig", st.Rig)},
 		[2]string{label(words.PaperMountAge), known(st.MountAgeMonths, "")}, [2]string{label(words.PaperMountStood), known(st.MountHoursStanding, " h")},

@@ -6,6 +6,7 @@ package report
 import (
 	"fmt"
 	"math"
+	"strings"
 
 	"aligner/assets/words"
 	"aligner/kinematics"
@@ -28,12 +29,12 @@ func (f *flow) recordEstimate() {
 	top := f.y
 	ab := f.present()
 	f.drawClock(paper.Point{X: x + w - clock/2, Y: top + clock/2}, clock/2, clockFace{gapMM: &ab, atDeg: f.positions()})
-	f.Paragraph(x+w-clock, top+clock, clock, paper.Type{Points: 8, Align: paper.Centre}, f.seen()+". "+f.say(words.PaperWithRunOut, nil))
+	below := f.Paragraph(x+w-clock, top+clock, clock, paper.Type{Points: 8, Align: paper.Centre}, f.seen()+". "+f.say(words.PaperWithRunOut, nil))
 	y := top
 	for _, line := range say.Estimate(f.s, f.u, f.v, f.e) {
 		y += f.Paragraph(x, y, w-clock-4, bodyType, line) + 0.8
 	}
-	f.y = max(y, top+clock+8) + 1
+	f.y = max(y, top+clock+below) + 2
 	cov := f.e.Gap.CovMM2
 	sd := func(v float64) string { return f.exact(math.Sqrt(v)) }
 	f.pairs(
@@ -51,7 +52,11 @@ func (f *flow) covariance(c [2][2]float64) string {
 	if math.Abs(c[0][1]) < 1e-9*math.Sqrt(c[0][0]*c[1][1]) {
 		c[0][1] = 0
 	}
-	return fmt.Sprintf("%.3g, %.3g, %.3g mm²", c[0][0], c[0][1], c[1][1])
+	text := fmt.Sprintf("%.3g; %.3g; %.3g mm²", c[0][0], c[0][1], c[1][1])
+	if f.u.DecimalComma {
+		text = strings.ReplaceAll(text, ".", ",")
+	}
+	return text
 }
 
 // exact writes a number of the estimate to a ten-thousandth of a mm.

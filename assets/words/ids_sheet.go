@@ -7,6 +7,7 @@ const (
 	HelpLang          ID = "help_lang"
 	SheetNoLangLimit  ID = "sheet_no_lang_limit"
 	SheetNoLangMend   ID = "sheet_no_lang_mend"
+	SheetRule         ID = "sheet_rule"
 	SheetSecAnswers   ID = "sheet_sec_answers"
 	SheetAnswersHow   ID = "sheet_answers_how"
 	SheetWaveOf       ID = "sheet_wave_of"

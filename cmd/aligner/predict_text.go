@@ -14,7 +14,7 @@ import (
 
 // text prints the prediction.
 func (p *prediction) text(e *env, metric bool) {
-	u := say.Units{Metric: metric}
+	u := readerUnits(metric)
 	s := speaker
 	p.textTitle(e, s, u)
 	p.textGap(e, s, u)
@@ -79,7 +79,8 @@ func (p *prediction) textGap(e *env, s words.Speaker, u say.Units) {
 // of the boat under their hours.
 func clockTable(u say.Units, g kinematics.Gap) string {
 	var hours, gaps, sides strings.Builder
-	names := map[int]string{0: "top", 3: "STBD", 6: "bottom", 9: "PORT"}
+	names := map[int]string{0: speaker.Say(words.FacesTop, nil), 3: speaker.Say(words.PaperStarboard, nil),
+		6: speaker.Say(words.FacesBottom, nil), 9: speaker.Say(words.PaperPort, nil)}
 	for hour := range 12 {
 		label := hour
 		if hour == 0 {
