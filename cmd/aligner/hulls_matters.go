@@ -6,7 +6,6 @@ package main
 import (
 	"fmt"
 
-	"aligner/assets/words"
 	"aligner/hulls/fields"
 	"aligner/kinematics"
 	"aligner/kinematics/sensitivity"
@@ -49,7 +48,7 @@ func (c *hullsMattersCmd) Run(e *env) error {
 		return err
 	}
 	list := []matterJSON{}
-	s, u, in := words.In("en"), say.Units{Metric: c.Metric}, fields.Inches(!c.Metric)
+	s, u, in := speaker, readerUnits(c.Metric), fields.Inches(!c.Metric)
 	for _, x := range sensitivity.Ranked(all) {
 		if x.Verdict() == sensitivity.Nothing {
 			continue

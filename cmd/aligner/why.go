@@ -52,7 +52,7 @@ func (c *whyCmd) Run(e *env) error {
 	if c.JSON {
 		return e.printJSON(whyJSON(&h, w))
 	}
-	for i, step := range say.Why(words.In("en"), say.Units{Metric: c.Metric}, &h, w) {
+	for i, step := range say.Why(speaker, readerUnits(c.Metric), &h, w) {
 		fmt.Fprintf(e.stdout, "%d. %s\n", i+1, step.Text)
 	}
 	return nil
@@ -92,7 +92,7 @@ func (c *whyCmd) table(e *env, h *hulls.Hull, held kinematics.Held) error {
 	if c.JSON {
 		return e.printJSON(map[string]any{"hull": h.Name, "held": held, "rows": rowsJSON(h, rows)})
 	}
-	for _, line := range say.NutTable(words.In("en"), say.Units{Metric: c.Metric}, h, held, rows) {
+	for _, line := range say.NutTable(speaker, readerUnits(c.Metric), h, held, rows) {
 		fmt.Fprintln(e.stdout, line)
 	}
 	return nil
