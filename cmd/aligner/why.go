@@ -7,7 +7,6 @@ import (
 	"fmt"
 	"math"
 
-	"aligner/assets/words"
 	"aligner/hulls"
 	"aligner/kinematics"
 	"aligner/kinematics/why"
