@@ -56,5 +56,7 @@ const (
 	HelpKeyTimes      ID = "help_key_times"
 	HelpKeyFlip       ID = "help_key_flip"
 	HelpKeyUnits      ID = "help_key_units"
+	HelpKeyBoats      ID = "help_key_boats"
+	HelpKeyTroubles   ID = "help_key_troubles"
 	HelpKeyStill      ID = "help_key_still"
 )

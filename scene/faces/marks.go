@@ -76,28 +76,29 @@ func (p *pen) mark(l *layout, m *Mark, s *Style) {
 		}
 	}
 	if m.Odd {
-		p.cross(from.add(to).times(0.5), d, l.textPx, wide)
+		p.cross(from.add(to).times(0.5), l.textPx, wide)
 	}
 }
 
-// cross lies over a bar whose reading does not fit.
-func (p *pen) cross(at, d point, textPx, wide float64) {
-	arm := 0.62 * textPx
-	side := point{-d.y, d.x}
-	a, b := d.add(side).times(arm/math.Sqrt2), d.sub(side).times(arm/math.Sqrt2)
-	for _, line := range [][]point{{at.add(a), at.sub(a)}, {at.add(b), at.sub(b)}} {
-		p.fill(stroke(line, 3*wide), inkFace)
-	}
-	for _, line := range [][]point{{at.add(a), at.sub(a)}, {at.add(b), at.sub(b)}} {
-		p.fill(stroke(line, 1.5*wide), inkTightText)
+// cross lies over a bar whose reading does not fit, upright wherever it is.
+func (p *pen) cross(at point, textPx, wide float64) {
+	arm := 0.5 * textPx
+	for _, pass := range []struct {
+		wide float64
+		ink  ink
+	}{{3.4 * wide, inkFace}, {1.6 * wide, inkOverlay}} {
+		for _, d := range []point{{arm, arm}, {arm, -arm}} {
+			p.fill(stroke([]point{at.add(d), at.sub(d)}, pass.wide), pass.ink)
+		}
 	}
 }
 
-// next is a ring with a question mark, in the outer part of the track.
+// next is a ring with a question mark on the outer ring, so that a bar at the same
+// place is still seen.
 func (p *pen) next(l *layout, seenRad float64) {
 	c := &l.clock
 	size := 0.8 * l.textPx
-	at := c.centre.plus(max(c.outer-0.85*l.textPx, (c.inner+c.outer)/2), ray(seenRad))
+	at := c.centre.plus(c.outer, ray(seenRad))
 	p.fill(disc(at, 0.78*l.textPx), inkText)
 	p.fill(disc(at, 0.62*l.textPx), inkFace)
 	p.text("?", at.x-p.fonts.width("?", true)*size/2, at.y+size*capHeight/2, size, true, inkText)

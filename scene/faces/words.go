@@ -51,7 +51,7 @@ func DefaultWords() Words {
 		AsGauged: "as gauged: %s, opens at %s", Planned: "planned: %s, opens at %s",
 		AsGaugedFlat: "as gauged: %s", PlannedFlat: "planned: %s",
 		RunOut:   "run-out %s TIR, high at %s",
-		MarksKey: "bars: from what goes to what stops", OddKey: "crossed: does not fit", UnusedKey: "dashed: not used",
+		MarksKey: "bars: what goes to what stops", OddKey: "×: does not fit", UnusedKey: "dashed: not used",
 		NextAt: "?: gauge next at %s",
 	}
 }

@@ -25,7 +25,7 @@ const (
 	facesLeast, facesMost    = 230, 560
 	lowBelow                 = 560
 	facesShareLow            = 0.5
-	facesShareTrying         = 0.52 // more room while nuts are tried than beside a sheet to read
+	facesShareTrying         = 0.46 // more room while nuts are tried than beside a sheet to read
 	facesShareReading        = 0.42
 	sheetLeast               = 150
 	columnShareLow, gapWidth = 0.44, 6

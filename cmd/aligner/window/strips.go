@@ -9,6 +9,7 @@ import (
 
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/container"
+	"fyne.io/fyne/v2/layout"
 	"fyne.io/fyne/v2/widget"
 
 	"aligner/assets"
@@ -66,7 +67,7 @@ func newTopStrip(w *Window) *topStrip {
 	t.speaker = s
 	t.visits.PlaceHolder = s.Say(words.VisitChoose, nil)
 	t.box = container.NewBorder(nil, nil, container.NewHBox(all, t.boats, t.visits), container.NewHBox(widget.NewButton("?", w.showHelp), t.more, t.undo, t.redo),
-		container.New(shares{1}, t.state))
+		container.NewVBox(layout.NewSpacer(), t.state, layout.NewSpacer()))
 	return t
 }
 
