@@ -156,7 +156,12 @@ func (p *Picture) Close() {
 	if p.stopShade != nil {
 		p.stopShade()
 	}
-	p.renderer.Close()
+	if p.renderer != nil {
+		p.renderer.Close()
+	}
+	// What the window's library still remembers of a closed picture is no more
+	// than its size.
+	p.renderer, p.model, p.pixels, p.scene = nil, nil, nil, render.Scene{}
 }
 
 // Fit looks at a named view: at once, or turning there when smooth.

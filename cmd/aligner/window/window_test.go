@@ -42,6 +42,7 @@ func opened(t *testing.T, name string) *Window {
 	w.mind.aside = func(work, rest func()) { work(); rest() }
 	win.Resize(fyne.NewSize(1280, 800))
 	w.picture.Paint(800, 640)
+	t.Cleanup(w.picture.Close) // pictures are large, and their shadows dear
 	return w
 }
 
