@@ -7,6 +7,7 @@ import (
 	"reflect"
 	"time"
 
+	"aligner/cmd/aligner/form"
 	"aligner/cmd/aligner/window"
 	"aligner/hulls"
 	"aligner/hulls/logbook"
@@ -69,19 +70,23 @@ func (k *logbookKeeper) GoOn(id logbook.VisitID) (window.Past, error) {
 	return s, nil
 }
 
-// WorkOut puts into the lists what a visit came to. One that cannot be worked out
-// stays as lists had it, marked as changed since.
+// WorkOut puts into the lists what a visit came to, and into the boat's measurements
+// what she answered in it. One that cannot be worked out stays as lists had it, marked
+// as changed since.
 func (k *logbookKeeper) WorkOut(p window.Past) {
 	s, ok := p.(*logbook.Session)
 	if !ok || k.book == nil {
 		return
 	}
-	if sum, err := summary(s.Now()); err == nil {
+	d := s.Now()
+	_ = form.LearnFrom(k.book, s.Visit(), &d) // hulls learn makes it again
+	if sum, err := summary(d); err == nil {
 		_ = k.book.Summarise(s.Visit(), s.LastEdit(), sum) // derived: hulls refresh makes it again
 	}
 }
 
-// hull finds a hull by name and content, or enters it.
+// hull finds a hull by name and content, or enters it. What one in the logbook has
+// answered since makes her no other boat.
 func (k *logbookKeeper) hull(h hulls.Hull) (logbook.HullID, error) {
 	lines, err := k.book.Hulls(logbook.HullQuery{Words: h.Name})
 	if err != nil {
@@ -91,7 +96,14 @@ func (k *logbookKeeper) hull(h hulls.Hull) (logbook.HullID, error) {
 		if line.Name != h.Name {
 			continue
 		}
-		if kept, err := k.book.Hull(line.ID); err == nil && reflect.DeepEqual(kept.Hull, h) {
+		kept, err := k.book.Hull(line.ID)
+		if err != nil {
+			continue
+		}
+		if len(h.MeasuredResponse) == 0 {
+			kept.Hull.MeasuredResponse = nil
+		}
+		if reflect.DeepEqual(kept.Hull, h) {
 			return line.ID, nil
 		}
 	}

@@ -1,14 +1,17 @@
 package form
 
-// This file takes what a boat answered in her earlier visits into her measurements.
+// This file takes what a boat answered in her visits into her measurements: all of
+// them when asked, and the visit just left.
 
 import (
 	"fmt"
+	"reflect"
 	"slices"
 	"strings"
 
 	"aligner/hulls"
 	"aligner/hulls/logbook"
+	"aligner/hulls/visit"
 	"aligner/kinematics/plan"
 )
 
@@ -16,50 +19,77 @@ import (
 const mostVisits = 100
 
 // Earlier is a boat with what she answered in the logbook's visits of her, and how
-// many answers that added. Those she has already are not added twice; of moves of
-// mounts she has no longer nothing is kept; where there are too many, the latest
-// stay. A visit that cannot be worked out is passed over.
+// many answers that added. A visit that cannot be worked out is passed over.
 func Earlier(book *logbook.Book, id logbook.HullID, h hulls.Hull) (hulls.Hull, int, error) {
 	lines, err := book.Visits(logbook.VisitQuery{Hull: id, Limit: mostVisits})
 	if err != nil {
 		return h, 0, err
 	}
-	next, added := h.Clone(), 0
+	next, added := h, 0
 	for i := len(lines) - 1; i >= 0; i-- { // the earliest first
 		d, err := book.Document(lines[i].ID)
 		if err != nil {
 			return h, 0, err
 		}
-		all, err := plan.Answered(&d, fmt.Sprintf("%s, visit %d", lines[i].Date, lines[i].ID))
-		if err != nil {
-			continue
+		before := len(next.MeasuredResponse)
+		if with, err := withAnswers(next, lines[i].ID, &d); err == nil {
+			next = with
 		}
-		for _, a := range all {
-			if has(&next, a.When) || !fits(&next, a) {
-				continue
-			}
+		added += max(0, len(next.MeasuredResponse)-before)
+	}
+	return next, added, nil
+}
+
+// LearnFrom puts what a boat answered in one visit into her measurements in the
+// logbook, in place of what that visit had told before; her next visit begins with it.
+func LearnFrom(book *logbook.Book, id logbook.VisitID, d *visit.Document) error {
+	const least = 3 // gauged, moved, gauged
+	if len(d.Visit.Events) < least || !book.Writable() {
+		return nil
+	}
+	of, err := book.HullOf(id)
+	if err != nil {
+		return err
+	}
+	kept, err := book.Hull(of)
+	if err != nil {
+		return err
+	}
+	next, err := withAnswers(kept.Hull, id, d)
+	if err != nil || reflect.DeepEqual(next, kept.Hull) {
+		return err
+	}
+	return book.SaveHull(of, next)
+}
+
+// withAnswers is a boat with what she answered in a visit, in place of what that visit
+// told before. Of moves of mounts she has no longer nothing is kept; where there are
+// too many, the latest stay.
+func withAnswers(h hulls.Hull, id logbook.VisitID, d *visit.Document) (hulls.Hull, error) {
+	name := strings.TrimPrefix(fmt.Sprintf("%s, visit %d", d.Visit.Date, id), ", ")
+	all, err := plan.Answered(d, name)
+	if err != nil {
+		return h, err
+	}
+	next := h.Clone()
+	next.MeasuredResponse = slices.DeleteFunc(next.MeasuredResponse, func(m hulls.Measured) bool { return strings.HasPrefix(m.When, name+",") })
+	for _, a := range all {
+		if fits(&h, a) {
 			next.MeasuredResponse = append(next.MeasuredResponse, a)
-			added++
 		}
 	}
 	if extra := len(next.MeasuredResponse) - hulls.MostMeasured; extra > 0 {
 		next.MeasuredResponse = next.MeasuredResponse[extra:]
 	}
-	return next, added, nil
-}
-
-func has(h *hulls.Hull, when string) bool {
-	return slices.ContainsFunc(h.MeasuredResponse, func(m hulls.Measured) bool { return m.When == when })
+	if len(next.MeasuredResponse) == 0 {
+		next.MeasuredResponse = nil
+	}
+	return next, nil
 }
 
 // fits reports whether the hull takes an answer.
 func fits(h *hulls.Hull, a hulls.Measured) bool {
 	alone := h.Clone()
 	alone.MeasuredResponse = []hulls.Measured{a}
-	for _, f := range hulls.Validate(alone).Refusals {
-		if strings.HasPrefix(f.Place, "measured_response") {
-			return false
-		}
-	}
-	return true
+	return !slices.ContainsFunc(hulls.Validate(alone).Refusals, func(f hulls.Fault) bool { return strings.HasPrefix(f.Place, "measured_response") })
 }

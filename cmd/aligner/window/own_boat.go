@@ -33,7 +33,15 @@ func (w *Window) newBoat() { w.ownBoat(form.NewDraft()) }
 // changed in her visit too, so far as one has begun.
 func (w *Window) measureAgain() {
 	h := w.history.Now().Hull
-	w.turnToForm(form.EditDraft(h, w.hullInBook(&h)), func(to hulls.Hull) error {
+	id := w.hullInBook(&h)
+	if id != 0 { // as she was measured last
+		if book, err := w.keeper.Book(); err == nil {
+			if kept, err := book.Hull(id); err == nil {
+				h = kept.Hull
+			}
+		}
+	}
+	w.turnToForm(form.EditDraft(h, id), func(to hulls.Hull) error {
 		now := w.history.Now()
 		if !w.kept && len(now.Visit.Events) == 0 {
 			return nil // no visit yet: it begins with the boat as she is then
