@@ -105,4 +105,8 @@ const (
 	MarksTitle ID = "marks_title"
 	MarkInLine ID = "mark_in_line"
 	MarkTurned ID = "mark_turned"
+
+	HistoryFirst ID = "history_first"
+
+	HistoryCaveatNotFlat ID = "history_caveat_not_flat"
 )

@@ -56,6 +56,7 @@ type Caveat string
 const (
 	BoatStoodElse Caveat = "boat stood otherwise" // afloat one time, ashore the other
 	MeasuredAnew  Caveat = "measured anew"        // the hull's numbers were changed in between
+	NotFlat       Caveat = "not flat"             // the readings of one of the two are no flat faces
 	LookFailed    Caveat = "look-over failed"     // this visit's: shaft and bearings may be the cause
 )
 
@@ -127,6 +128,9 @@ func (c *Change) caveats(was, is *Entry, before, now *visit.Document) (moreSDMM 
 	}
 	if !sameHull(before, now) {
 		c.Caveats = append(c.Caveats, MeasuredAnew)
+	}
+	if was.HandOver.Known && !was.Flat || is.Begin.Known && !is.Flat {
+		c.Caveats = append(c.Caveats, NotFlat)
 	}
 	for _, f := range now.Visit.LookOver {
 		if f.Finding == "failed" {

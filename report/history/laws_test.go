@@ -150,6 +150,14 @@ func TestCaveats(t *testing.T) {
 	if !slices.Equal(c.Caveats, []Caveat{BoatStoodElse, MeasuredAnew, LookFailed}) || alike.Caveats != nil {
 		t.Errorf("caveats %v and %v", c.Caveats, alike.Caveats)
 	}
+	odd := twice(t, h, still(&h), rand.New(rand.NewPCG(2, 1)))
+	first := odd[1].Document.Visit.Events[0].Gauging
+	leaf := first.Readings[2].(visit.Leaf)
+	leaf.Goes, leaf.Stops = visit.Thou(20), visit.Thou(21)
+	first.Readings[2] = leaf
+	if c := worked(t, odd).Entries[1].Since; !slices.Contains(c.Caveats, NotFlat) {
+		t.Errorf("no flat faces, and caveats %v", c.Caveats)
+	}
 	steady := func(c *Change) float64 { return c.sum(Steady, []Cause{Steady}).Chance }
 	if steady(c) <= steady(alike) {
 		t.Errorf("nothing moved: %.3f, the boat standing otherwise %.3f", steady(alike), steady(c))

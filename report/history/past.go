@@ -41,6 +41,7 @@ type Entry struct {
 	LimitMM         float64 // the rule's
 	Rule            visit.Rule
 	Verdict         gauge.Verdict
+	Flat            bool   // all its readings can be two flat faces
 	Trouble         string // why its readings could not be worked out; "": they were
 
 	// NutsBeforeMM and NutsAfterMM are how far each nut has been raised by all
@@ -121,7 +122,7 @@ func (p *Past) add(v *Visit, models *modelShelf) error {
 	if err != nil { // this visit's readings alone
 		e.Trouble = err.Error()
 	} else {
-		e.Begin, e.HandOver, e.LimitMM, e.Rule, e.Verdict = begun(est), left(est), est.LimitMM, est.Rule, est.Verdict
+		e.Begin, e.HandOver, e.LimitMM, e.Rule, e.Verdict, e.Flat = begun(est), left(est), est.LimitMM, est.Rule, est.Verdict, est.Flat && len(est.Odd) == 0
 	}
 	p.Entries = append(p.Entries, e)
 	return nil

@@ -18,9 +18,9 @@ func TestSentences(t *testing.T) {
 	p := longPast(t)
 	for language, want := range map[string][]string{
 		"en": {"2026-04-11, visit 4, 775 engine hours", "Since 2025-05-02, 344 days, 375 engine hours:",
-			"The gap changed by", "more open at 12 o'clock (the top).", "Studs above their nuts, found less left: fore starboard +2 mm",
+			"The gap changed by", "more open at 12 o'clock (the top), looking forward.", "Studs above their nuts, found less left: fore starboard +2 mm",
 			"Almost certainly: the nut of fore starboard backed off by about"},
-		"de": {"2026-04-11, Einsatz 4, 775 Motorstunden", "weiter offen bei 12 Uhr (oben).", "So gut wie sicher: die Mutter von fore starboard hat sich um etwa"},
+		"de": {"2026-04-11, Einsatz 4, 775 Motorstunden", "weiter offen bei 12 Uhr (oben), Blick nach vorn.", "So gut wie sicher: die Mutter von fore starboard hat sich um etwa"},
 	} {
 		s := Speech{words.In(language), say.Units{DecimalComma: language == "de"}, p}
 		text := strings.Join(append(s.Visit(3), s.Change(3)...), "\n")
@@ -53,7 +53,7 @@ func TestEveryWordIsSaid(t *testing.T) {
 			check(s.cause(Likely{Cause: cause, Mounts: []int{0}, Side: -1, MM: 1.5}, false), s.cause(Likely{Cause: cause, Mounts: []int{0, 2}}, false), s.cause(Likely{Cause: cause, Mounts: []int{0, 1}}, true))
 		}
 		c := p.Entries[1].Since
-		c.Caveats = []Caveat{BoatStoodElse, MeasuredAnew, LookFailed}
+		c.Caveats = []Caveat{BoatStoodElse, MeasuredAnew, NotFlat, LookFailed}
 		c.Advice = []Advice{MeasureStuds, MarkNuts, MeasureRubber, GaugeAtEnd, GaugeAtBegin, WriteHours}
 		c.Marks = []string{visit.MarkTurned, visit.MarkTurned, visit.MarkInLine, ""}
 		for _, why := range []Missing{"", NotLeft, NotFound} {

@@ -31,7 +31,7 @@ func (c calendar) Ticks(least, last float64) []plot.Tick {
 func dayOf(x float64) time.Time { return time.Unix(int64(math.Round(x*secondsPerDay)), 0).UTC() }
 
 func days(least, last float64, most int) (ticks []plot.Tick) {
-	step := math.Max(1, math.Ceil((last-least)/float64(most-1)))
+	step := math.Max(1, math.Ceil((last-least)/float64(most-2)))
 	for x := math.Ceil(least); x <= last; x += step {
 		ticks = append(ticks, plot.Tick{Value: x, Label: dayOf(x).Format(time.DateOnly)})
 	}

@@ -180,9 +180,11 @@ func (t *past) choose(line int) {
 	}
 	i, s := t.entry(line), t.speech()
 	parts := s.Visit(i)
-	if moved := s.Change(i); moved != nil {
-		parts = append(append(moved, ""), parts...)
+	moved := s.Change(i)
+	if moved == nil {
+		moved = []string{t.p.say(words.HistoryFirst, nil)}
 	}
+	parts = append(append(moved, ""), parts...)
 	t.text.SetText(strings.Join(parts, "\n"))
 	t.scroll.ScrollToTop()
 	t.strip.Show(t.p.book, logbook.VisitID(t.past.Entries[i].Number))
