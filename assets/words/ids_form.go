@@ -140,4 +140,5 @@ const (
 	FormOldDraft          ID = "form_old_draft"
 	HelpHullsMatters      ID = "help_hulls_matters"
 	FormOutside           ID = "form_outside"
+	PlanMeasured          ID = "plan_measured"
 )

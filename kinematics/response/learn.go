@@ -235,7 +235,7 @@ func (u *update) apply(l *Learnt) error {
 	ee.Mul(last, &sed)
 	re.Mul(last, &srm) // minus cov(e, R), that is plus cov(v, R)
 
-	next := &Response{Items: u.r.Items, Mean: append([]float64(nil), u.r.Mean...), Cov: mat.NewSymDense(u.n, nil), Learnt: u.s.moved()}
+	next := &Response{Items: u.r.Items, Mean: append([]float64(nil), u.r.Mean...), Cov: mat.NewSymDense(u.n, nil), Learnt: u.s.moved(), Measured: u.r.Measured}
 	for i := range u.n {
 		next.Mean[i] += dr.AtVec(i)
 		for j := i; j < u.n; j++ {

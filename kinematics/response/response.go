@@ -19,8 +19,9 @@ type Response struct {
 	Items []Item
 	Mean  []float64
 	Cov   *mat.SymDense
-	// Learnt is how many changes it has been corrected by.
-	Learnt int
+	// Learnt is how many changes of the visit it has been corrected by, Measured how
+	// many answers of before.
+	Learnt, Measured int
 }
 
 // Change is what moves, in steps by item, do to [A, B].
@@ -192,7 +193,7 @@ func (m *Model) At(liftMM, slideMM []float64) (*Response, error) {
 	if err != nil {
 		return nil, err
 	}
-	return &Response{Items: m.Items, Mean: m.shifted(mean), Cov: m.cov}, nil
+	return &Response{Items: m.Items, Mean: m.shifted(mean), Cov: m.cov, Measured: m.Measured}, nil
 }
 
 // Solve answers a state of the hull, as the model holds it if s.Held is "".

@@ -4,12 +4,14 @@ package say
 
 import (
 	"math"
+	"strings"
 	"testing"
 
 	"aligner/assets"
 	"aligner/assets/words"
 	"aligner/hulls/fields"
 	"aligner/hulls/visit/builtin"
+	"aligner/kinematics/response"
 )
 
 func TestInches(t *testing.T) {
@@ -52,6 +54,23 @@ func TestEntriesReadBack(t *testing.T) {
 					}
 				}
 			}
+		}
+	}
+}
+
+// TestAnswersOfBeforeAreTold: a plan says when it goes by what the boat answered in
+// earlier visits, and says nothing of it otherwise.
+func TestAnswersOfBeforeAreTold(t *testing.T) {
+	s := words.In("en")
+	h := builtin.Hull(t, "Kittiwake")
+	for _, c := range []struct {
+		measured int
+		want     int
+	}{{0, 0}, {1, 1}, {3, 1}} {
+		l := &response.Learnt{Response: &response.Response{Measured: c.measured}}
+		lines := Learnt(s, Units{}, &h, l)
+		if len(lines) != c.want || c.want > 0 && !strings.Contains(lines[0], "before") {
+			t.Errorf("%d answers: %q", c.measured, lines)
 		}
 	}
 }

@@ -176,7 +176,7 @@ const toldEnough = 0.1
 // Learnt is what the boat's answers taught.
 func Learnt(s words.Speaker, u Units, h *hulls.Hull, l *response.Learnt) []string {
 	if l == nil || l.Response.Learnt == 0 {
-		return nil
+		return before(s, l)
 	}
 	told := Told(s, h, l)
 	lines := told[:1:1]
@@ -199,7 +199,7 @@ func Learnt(s words.Speaker, u Units, h *hulls.Hull, l *response.Learnt) []strin
 // tell nothing yet.
 func Told(s words.Speaker, h *hulls.Hull, l *response.Learnt) []string {
 	if l == nil || l.Response.Learnt == 0 {
-		return nil
+		return before(s, l)
 	}
 	lines := []string{s.Say(words.PlanLearnt, words.Args{"Count": l.Response.Learnt})}
 	var open []string
@@ -219,7 +219,15 @@ func Told(s words.Speaker, h *hulls.Hull, l *response.Learnt) []string {
 	default:
 		lines = append(lines, s.Say(words.PlanUntold, words.Args{"Items": strings.Join(open, ", ")}))
 	}
-	return lines
+	return append(lines, before(s, l)...)
+}
+
+// before says by how many answers of earlier visits a plan goes.
+func before(s words.Speaker, l *response.Learnt) []string {
+	if l == nil || l.Response.Measured == 0 {
+		return nil
+	}
+	return []string{s.Say(words.PlanMeasured, words.Args{"Count": l.Response.Measured})}
 }
 
 // Signed writes a change of a gap with its sign.
