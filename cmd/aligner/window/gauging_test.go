@@ -297,3 +297,32 @@ func TestUnitsAndCommaWhileRunning(t *testing.T) {
 		t.Errorf("read %+v", leaf)
 	}
 }
+
+// TestOneSeatingOfTwoGaugings: what was not moved between belongs together.
+func TestOneSeatingOfTwoGaugings(t *testing.T) {
+	w := opened(t, "Kittiwake")
+	h := handsOn(t, w)
+	h.key(fyne.KeyF4)
+	h.letters("12 8/10")
+	h.key(fyne.KeyReturn)
+	if w.gauging.hold.seatBox.Visible() {
+		t.Error("a seating before the first is asked for")
+	}
+	h.tabTo("gauge again", w.gauging.turns.same)
+	h.key(fyne.KeyReturn)
+	h.letters("6 1.5/2")
+	h.key(fyne.KeyReturn)
+	f := w.gauging.hold
+	h.choose("seating", f.seat, f.seat.Options[1])
+	v := w.history.Now().Visit
+	if v.SeatingOf(0) != v.SeatingOf(1) || len(v.Events[0].Gauging.Readings) != 1 {
+		t.Errorf("seatings %d and %d", v.SeatingOf(0), v.SeatingOf(1))
+	}
+	if n := len(w.mind.estimate.Seatings); n != 1 {
+		t.Errorf("the estimate goes by %d seatings", n)
+	}
+	h.choose("seating", f.seat, f.seat.Options[0])
+	if v := w.history.Now().Visit; v.SeatingOf(0) == v.SeatingOf(1) {
+		t.Error("seated anew, and still one seating")
+	}
+}

@@ -25,10 +25,12 @@ type holdForm struct {
 	box          *fyne.Container
 	held, by     *choice
 	bolts, lever *choice
+	seat         *choice
 	apart, push  *field
 	hook, note   *field
 	means        *widget.Label
 	hookBox      fyne.CanvasObject
+	seatBox      fyne.CanvasObject
 	next         visit.Gauging // as the next one will be begun, unless it goes on
 	chosen       bool          // something was chosen for it
 	hookMM       float64       // aft of the face; 0: the middle of the coupling half
@@ -65,6 +67,8 @@ func newHoldForm(s *gaugeSheet) *holdForm {
 	})
 	f.bolts = newChoice(w, []string{say(words.HoldBoltsOut), say(words.HoldBoltsIn)}, func(i int) { f.change(func(g *visit.Gauging) { g.BoltsIn = i == 1 }) })
 	f.lever = newChoice(w, []string{say(words.HoldLeverOff), say(words.HoldLeverOn)}, func(i int) { f.change(func(g *visit.Gauging) { g.LeverOn = i == 1 }) })
+	f.seat = newChoice(w, []string{say(words.SeatAnew), say(words.SeatSame)}, f.seated)
+	f.seatBox = captioned(say(words.SeatCaption), f.seat)
 	f.apart = newField(w, func(text string) {
 		if l, ok := w.parseLength(text); ok {
 			f.change(func(g *visit.Gauging) { g.Apart = l })
@@ -91,8 +95,56 @@ func newHoldForm(s *gaugeSheet) *holdForm {
 		pair(captioned(say(words.HoldBolts), f.bolts), captioned(say(words.HoldLever), f.lever)),
 		pair(captioned(say(words.HoldApart), f.apart), captioned(say(words.HoldPush), f.push)),
 		f.between.box,
-		captioned(say(words.BeginStateNote), f.note))
+		f.seatBox, captioned(say(words.BeginStateNote), f.note))
 	return f
+}
+
+// before is the gauging before event, with nothing moved or tightened between, or
+// -1.
+func before(v *visit.Visit, event int) int {
+	for i := event - 1; i >= 0; i-- {
+		switch e := v.Events[i]; {
+		case e.Gauging != nil && !onlyStrips(e.Gauging):
+			return i
+		case e.Move != nil, e.Fasten != nil:
+			return -1
+		}
+	}
+	return -1
+}
+
+// sameSeating reports whether two gaugings are of one seating.
+func sameSeating(v *visit.Visit, i, j int) bool {
+	return i >= 0 && j >= 0 && v.Events[i].Gauging.Seating > 0 && v.Events[i].Gauging.Seating == v.Events[j].Gauging.Seating
+}
+
+// seated says that the shaft's end was not moved since the gauging before (1), or
+// was seated anew (0). One seating has one number, so the one before may have to
+// be given one too.
+func (f *holdForm) seated(i int) {
+	v := f.s.w.history.Now().Visit
+	event := lastGauging(&v)
+	was := before(&v, event)
+	if event < 0 || was < 0 {
+		return
+	}
+	number := 0
+	if i == 1 {
+		if number = v.Events[was].Gauging.Seating; number == 0 {
+			for _, e := range v.Events {
+				if e.Gauging != nil {
+					number = max(number, e.Gauging.Seating)
+				}
+			}
+			number++
+			g := *v.Events[was].Gauging
+			g.Readings, g.Seating = nil, number
+			if !f.s.w.try(&visit.ChangeGauging{Event: was, Gauging: g}) {
+				return
+			}
+		}
+	}
+	f.change(func(g *visit.Gauging) { g.Seating = number })
 }
 
 func (f *holdForm) number(put func(*visit.Gauging, float64)) *field {
@@ -169,6 +221,9 @@ func (f *holdForm) show(d *visit.Document, event int) {
 	f.by.show(slices.Index(holders, g.HeldBy) + 1)
 	f.bolts.show(map[bool]int{true: 1}[g.BoltsIn])
 	f.lever.show(map[bool]int{true: 1}[g.LeverOn])
+	was := before(&d.Visit, event)
+	showIf(f.seatBox, was >= 0)
+	f.seat.show(map[bool]int{true: 1}[sameSeating(&d.Visit, was, event)])
 	f.apart.show(f.s.w.writeLength(g.Apart))
 	push := ""
 	if g.PushN != 0 {
