@@ -173,7 +173,7 @@ func BenchmarkRecord(b *testing.B) {
 	d := hard(b)["ten moves"]
 	events := d.Visit.Events
 	in := worked(b, d)
-	for range 11 { // the same again, for paper's sake
+	for range 19 { // the same again, for paper's sake
 		in.Document.Visit.Events = append(in.Document.Visit.Events, events...)
 	}
 	pages := 0

@@ -35,7 +35,7 @@ func (c *checkCmd) Run(e *env) error {
 			e.warnDoubts(report.Doubts)
 		} else {
 			bad = true
-			e.warn(oneLine(report.Refusals[0].Error()))
+			e.warn(oneLine(speaker.Retell(report.Refusals[0].Error())))
 		}
 		if ok && !c.JSON {
 			fmt.Fprintln(e.stdout, line)

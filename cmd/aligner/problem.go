@@ -38,7 +38,7 @@ func (c *problemCmd) Run(e *env) error {
 		if d, _, err := openVisit(c.Visit); err == nil {
 			r.Visit, r.Hull = visit.Encode(d.Visit), hulls.Encode(d.Hull)
 		} else if f := (*hulls.Fault)(nil); errors.As(err, &f) {
-			e.warn(oneLine(err.Error()))
+			e.warn(oneLine(speaker.Retell(err.Error())))
 			r.Faults += faults.WithoutHome(err.Error()) + "\n"
 		}
 	}
