@@ -109,4 +109,7 @@ const (
 	HistoryFirst ID = "history_first"
 
 	HistoryCaveatNotFlat ID = "history_caveat_not_flat"
+
+	PastMenu    ID = "past_menu"
+	HelpKeyPast ID = "help_key_past"
 )

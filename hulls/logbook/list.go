@@ -48,15 +48,30 @@ const hullQuery = `SELECT h.hull_id, hulls.uid, h.name, h.hin, h.owner_reference
 // Hulls lists hulls: those whose check is overdue first, the longest overdue at
 // the head, then by their last visit, the latest first.
 func (b *Book) Hulls(q HullQuery) ([]HullLine, error) {
+	filter, args := matching(q.Words)
+	return b.hullsThat(filter, args, q)
+}
+
+// HullLine is the line of one hull.
+func (b *Book) HullLine(id HullID) (HullLine, error) {
+	list, err := b.hullsThat("h.hull_id = ?", []any{id}, HullQuery{Limit: 1})
+	if err == nil && len(list) == 0 {
+		err = b.unknown("hull", id)
+	}
+	if err != nil {
+		return HullLine{}, err
+	}
+	return list[0], nil
+}
+
+func (b *Book) hullsThat(filter string, args []any, q HullQuery) (list []HullLine, err error) {
 	if q.Today == "" {
 		q.Today = b.now().Format(time.DateOnly)
 	}
 	if q.Limit <= 0 {
 		q.Limit = DefaultLimit
 	}
-	filter, args := matching(q.Words)
-	var list []HullLine
-	err := b.eachRow(fmt.Sprintf(hullQuery, filter), append(append([]any{q.Today}, args...), q.Limit, q.Offset), func(rows *sql.Rows) error {
+	err = b.eachRow(fmt.Sprintf(hullQuery, filter), append(append([]any{q.Today}, args...), q.Limit, q.Offset), func(rows *sql.Rows) error {
 		var l HullLine
 		var spread sql.NullFloat64
 		err := rows.Scan(&l.ID, &l.UID, &l.Name, &l.HIN, &l.OwnerReference, &l.Layout, &l.Visits, &l.LastVisit, &spread, &l.Due, &l.DueReason)

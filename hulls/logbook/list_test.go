@@ -276,3 +276,22 @@ func TestLatest(t *testing.T) {
 		t.Errorf("a visit without a date is listed by the day it was entered: %+v (%v)", list, err)
 	}
 }
+
+// One hull's line is the one that the list has of it.
+func TestHullLine(t *testing.T) {
+	b := inFolder(t)
+	hull, id := aVisit(t, b, "Wren")
+	list, err := b.Hulls(HullQuery{})
+	if err != nil {
+		t.Fatal(err)
+	}
+	of, err := b.HullOf(id)
+	if err != nil || of != hull {
+		t.Errorf("visit %d is of hull %d, %v", id, of, err)
+	}
+	if l, err := b.HullLine(hull); err != nil || l != list[0] {
+		t.Errorf("%+v, %v; listed %+v", l, err, list[0])
+	}
+	_, err = b.HullLine(hull + 1)
+	wantTrouble(t, err, ErrUnknown)
+}

@@ -75,8 +75,13 @@ func (p *Page) lay() {
 // Content is the page.
 func (p *Page) Content() fyne.CanvasObject { return p.stack }
 
-// Focus is where words are typed.
-func (p *Page) Focus() fyne.Focusable { return p.words }
+// Focus is where words are typed, or a boat's visits.
+func (p *Page) Focus() fyne.Focusable {
+	if p.past != nil {
+		return p.past.visits
+	}
+	return p.words
+}
 
 // TypedKey moves through the list.
 func (p *Page) TypedKey(k *fyne.KeyEvent) {

@@ -39,13 +39,26 @@ func (p *Page) showPast() {
 	if p.boat.line == nil {
 		return
 	}
+	p.turnToPast()
+	p.desk.Window.Canvas().Focus(p.past.visits)
+}
+
+// ShowPast turns to the past of a boat before the page is shown.
+func (p *Page) ShowPast(l logbook.HullLine) {
+	p.words.SetText(l.Name) // what Escape goes back to
+	if p.boat.line == nil || p.boat.line.ID != l.ID {
+		p.boat.show(&l)
+	}
+	p.turnToPast()
+}
+
+func (p *Page) turnToPast() {
 	t := &past{p: p, hull: *p.boat.line, desk: p.desk}
 	t.desk.Key = t.key
 	t.lay()
 	p.past = t
 	p.stack.Objects = []fyne.CanvasObject{t.box}
 	p.stack.Refresh()
-	p.desk.Window.Canvas().Focus(t.visits)
 	t.workOut()
 }
 

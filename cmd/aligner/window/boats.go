@@ -22,8 +22,34 @@ const (
 	boatsFunctionKey = fyne.KeyF9
 )
 
+// pastKey turns to what moved since the last visit of this boat.
+const pastKey = fyne.KeyF12
+
 // allBoats turns to the page of all boats.
-func (w *Window) allBoats() {
+func (w *Window) allBoats() { w.seeBoats(nil) }
+
+// seePast turns to the past of the boat worked on; of one that is not in the
+// logbook there is none, and all boats show.
+func (w *Window) seePast() {
+	book, id := w.keptVisit()
+	if book == nil {
+		w.allBoats()
+		return
+	}
+	hull, err := book.HullOf(id)
+	var line logbook.HullLine
+	if err == nil {
+		line, err = book.HullLine(hull)
+	}
+	if err != nil {
+		w.tell(w.told(err))
+		return
+	}
+	w.seeBoats(&line)
+}
+
+// seeBoats turns to the page, or to one boat's past on it.
+func (w *Window) seeBoats(pastOf *logbook.HullLine) {
 	if w.keeper == nil {
 		return
 	}
@@ -34,7 +60,7 @@ func (w *Window) allBoats() {
 	}
 	w.workOut() // so that the list has the visit being worked on as it is
 	w.turnTo(func(d page.Desk) page.Page {
-		return boats.New(d, book, boats.Do{
+		p := boats.New(d, book, boats.Do{
 			Open: func(id logbook.VisitID) error { return w.openKept(book, id) },
 			Begin: func(id logbook.HullID) error {
 				past, err := w.keeper.BeginOn(id)
@@ -56,6 +82,10 @@ func (w *Window) allBoats() {
 				return err
 			},
 		})
+		if pastOf != nil {
+			p.ShowPast(*pastOf)
+		}
+		return p
 	})
 }
 

@@ -9,6 +9,7 @@ import (
 
 	"fyne.io/fyne/v2"
 
+	"aligner/cmd/aligner/boats"
 	"aligner/hulls"
 	"aligner/hulls/logbook"
 	"aligner/hulls/visit/builtin"
@@ -87,6 +88,14 @@ func TestAnotherBoatsVisitIsOneKeyAway(t *testing.T) {
 	lines, err := b.Visits(logbook.VisitQuery{Hull: id})
 	if err != nil || len(lines) != 1 {
 		t.Fatalf("%d visits of her, %v", len(lines), err)
+	}
+	key(pastKey)
+	if p, ok := w.page.(*boats.Page); !ok || w.win.Canvas().Focused() != p.Focus() {
+		t.Fatal("what moved since her last visit is not a key away")
+	}
+	key(fyne.KeyReturn) // goes on with the visit chosen, which is this one
+	if w.page != nil || w.history.Now().Hull.Name != "Wren" {
+		t.Fatalf("shown %q", w.history.Now().Hull.Name)
 	}
 	w.enter(stageTry)
 	key(fyne.KeyUp)

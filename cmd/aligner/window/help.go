@@ -36,7 +36,7 @@ var stageHelp = [stages][]keyHelp{
 var (
 	alwaysHelp = []keyHelp{{"F1", words.HelpKeyHelp}, {"F2 \u2026 F8", words.HelpKeyStage}, {"Esc", words.HelpKeyEscape}, {"Ctrl+Z  Ctrl+Y", words.HelpKeyUndo},
 		{"Ctrl+R", words.HelpKeyCopy}, {"Ctrl+Shift+R", words.HelpKeyRows},
-		{string(boatsFunctionKey), words.HelpKeyBoats}, {string(troublesKey), words.HelpKeyTroubles}}
+		{string(boatsFunctionKey), words.HelpKeyBoats}, {string(pastKey), words.HelpKeyPast}, {string(troublesKey), words.HelpKeyTroubles}}
 	pictureHelp = []keyHelp{{"i l g n j o r", words.HelpKeyLetters}, {"w p t b h v e c m s", words.HelpKeyViews}, {"+ \u2212", words.HelpKeyTimes},
 		{"f", words.HelpKeyFlip}, {"u", words.HelpKeyUnits}, {"x", words.HelpKeyStill}}
 )

@@ -128,6 +128,7 @@ func (w *Window) showMore(from fyne.CanvasObject) {
 	item := func(id words.ID, do func()) *fyne.MenuItem { return fyne.NewMenuItem(w.speaker.Say(id, nil), do) }
 	menu := fyne.NewMenu("",
 		fyne.NewMenuItem(w.speaker.Say(words.WithKey, words.Args{"What": w.speaker.Say(words.BoatsTitle, nil), "Key": string(boatsFunctionKey)}), w.allBoats),
+		fyne.NewMenuItem(w.speaker.Say(words.WithKey, words.Args{"What": w.speaker.Say(words.PastMenu, nil), "Key": string(pastKey)}), w.seePast),
 		fyne.NewMenuItem(w.speaker.Say(words.WithKey, words.Args{"What": w.speaker.Say(words.TroubleTitle, nil), "Key": string(troublesKey)}), w.seeTroubles),
 		fyne.NewMenuItem(w.speaker.Say(words.WithKey, words.Args{"What": w.speaker.Say(words.WhyTitle, nil), "Key": string(whysKey)}), w.seeWhys),
 		item(words.HelpButton, w.showHelp),
