@@ -60,6 +60,20 @@ func (p *Page) askFirst() fyne.CanvasObject {
 	name.OnSubmitted = func(string) { begin() }
 	p.first = name
 
+	table := p.askTable(name, propose)
+	propose()
+	title := widget.NewLabel(p.say(words.FormBegin, nil))
+	title.TextStyle.Bold = true
+	buttons := container.NewVBox(start)
+	p.addDrafts(buttons)
+	buttons.Add(p.button(words.PageBack, p.desk.Back))
+	all := container.NewVBox(title, table, proposal, buttons, p.told)
+	return container.NewVScroll(container.New(narrow{}, all))
+}
+
+// askTable is the questions, a line each; changed is told of every answer.
+func (p *Page) askTable(name fyne.CanvasObject, changed func()) fyne.CanvasObject {
+	q := &p.d.ask
 	label := func(id words.ID) fyne.CanvasObject { return widget.NewLabel(p.say(id, nil)) }
 	one := func(now int, options []string, chosen func(i int)) fyne.CanvasObject {
 		s := &asked{keys: p.keys}
@@ -68,7 +82,7 @@ func (p *Page) askFirst() fyne.CanvasObject {
 		s.SetSelectedIndex(now)
 		s.OnChanged = func(string) {
 			chosen(s.SelectedIndex())
-			propose()
+			changed()
 		}
 		return s
 	}
@@ -84,20 +98,12 @@ func (p *Page) askFirst() fyne.CanvasObject {
 	if q.wanted.Solid {
 		solid = 1
 	}
-	table := container.New(layout.NewFormLayout(),
+	return container.New(layout.NewFormLayout(),
 		label(words.FormName), name,
 		label(words.FormLayout), one(at, []string{choice("in-line"), choice("down-angle"), choice("v-drive")}, func(i int) { q.wanted.Layout = layouts[i] }),
 		label(words.FormBearings), one(q.wanted.Bearings-1, []string{"1", "2", "3"}, func(i int) { q.wanted.Bearings = i + 1 }),
 		label(words.FormMounts), one(q.wanted.Mounts/2-2, []string{"4", "6"}, func(i int) { q.wanted.Mounts = 4 + 2*i }),
 		label(words.FormFeet), one(solid, []string{choice("rubber"), choice("solid")}, func(i int) { q.wanted.Solid = i == 1 }))
-	propose()
-	title := widget.NewLabel(p.say(words.FormBegin, nil))
-	title.TextStyle.Bold = true
-	buttons := container.NewVBox(start)
-	p.addDrafts(buttons)
-	buttons.Add(p.button(words.PageBack, p.desk.Back))
-	all := container.NewVBox(title, table, proposal, buttons, p.told)
-	return container.NewVScroll(container.New(narrow{}, all))
 }
 
 // beginFrom puts the new boat into the form.
@@ -150,32 +156,6 @@ func (p *Page) goOnWith(id logbook.DraftID, h hulls.Hull) {
 	p.d.id, p.d.file = id.Hull(), id
 	p.build()
 	p.focus()
-}
-
-// asked is a choice that lets the keys through which mean the same everywhere.
-type asked struct {
-	widget.Select
-	keys func(*fyne.KeyEvent) bool
-}
-
-// TypedKey offers the key to the page.
-func (a *asked) TypedKey(k *fyne.KeyEvent) {
-	if !a.keys(k) {
-		a.Select.TypedKey(k)
-	}
-}
-
-// tick is a yes or no that lets the same keys through.
-type tick struct {
-	widget.Check
-	keys func(*fyne.KeyEvent) bool
-}
-
-// TypedKey offers the key to the page.
-func (c *tick) TypedKey(k *fyne.KeyEvent) {
-	if !c.keys(k) {
-		c.Check.TypedKey(k)
-	}
 }
 
 // narrow keeps the questions in the middle, no wider than they can be read.

@@ -2,7 +2,10 @@ package form
 
 // This file lays out the page's thirds, and a field's row.
 
-import "fyne.io/fyne/v2"
+import (
+	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/container"
+)
 
 // thirds are parts, fields and picture side by side.
 type thirds struct{}
@@ -74,4 +77,25 @@ func (tight) Layout(o []fyne.CanvasObject, s fyne.Size) {
 			y += h
 		}
 	}
+}
+
+// overWords gives the words what they need, up to a share, and the picture the rest.
+type overWords struct{}
+
+const (
+	wordsShare = 0.42
+	leastWords = 110
+)
+
+func (overWords) MinSize([]fyne.CanvasObject) fyne.Size { return fyne.NewSize(240, 240) }
+
+func (overWords) Layout(o []fyne.CanvasObject, size fyne.Size) {
+	scroll := o[1].(*container.Scroll)
+	scroll.Resize(fyne.NewSize(size.Width, leastWords)) // so that its words wrap
+	need := scroll.Content.MinSize().Height
+	high := min(max(need, leastWords), wordsShare*size.Height)
+	o[0].Move(fyne.NewPos(0, 0))
+	o[0].Resize(fyne.NewSize(size.Width, size.Height-high-between))
+	o[1].Move(fyne.NewPos(0, size.Height-high))
+	o[1].Resize(fyne.NewSize(size.Width, high))
 }

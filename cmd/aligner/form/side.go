@@ -208,24 +208,3 @@ func (s *side) PictureKey(k *fyne.KeyEvent) { s.p.keys(k) }
 
 // PictureRune needs nothing done.
 func (s *side) PictureRune(rune) {}
-
-// overWords gives the words what they need, up to a share, and the picture the rest.
-type overWords struct{}
-
-const (
-	wordsShare = 0.42
-	leastWords = 110
-)
-
-func (overWords) MinSize([]fyne.CanvasObject) fyne.Size { return fyne.NewSize(240, 240) }
-
-func (overWords) Layout(o []fyne.CanvasObject, size fyne.Size) {
-	scroll := o[1].(*container.Scroll)
-	scroll.Resize(fyne.NewSize(size.Width, leastWords)) // so that its words wrap
-	need := scroll.Content.MinSize().Height
-	high := min(max(need, leastWords), wordsShare*size.Height)
-	o[0].Move(fyne.NewPos(0, 0))
-	o[0].Resize(fyne.NewSize(size.Width, size.Height-high-between))
-	o[1].Move(fyne.NewPos(0, size.Height-high))
-	o[1].Resize(fyne.NewSize(size.Width, high))
-}
