@@ -16,18 +16,15 @@ type Edit interface {
 
 // The edits.
 type (
-	// Enter sets a field to what was measured.
+	// Enter sets a field to what was measured; Plus is its plus-or-minus where that
+	// was told too, nil where not.
 	Enter struct {
 		Pointer string
 		Value   Value
+		Plus    *float64
 	}
 	// LeaveToUsual takes the usual value for a field.
 	LeaveToUsual struct{ Pointer string }
-	// Widen sets a number's plus-or-minus.
-	Widen struct {
-		Pointer string
-		Plus    float64
-	}
 	// Mounts puts the engine on four or six mounts.
 	Mounts struct{ Number int }
 	// MoreBearings adds one; LessBearings takes one away.
@@ -45,13 +42,19 @@ type (
 )
 
 // Apply sets the field.
-func (e Enter) Apply(h hulls.Hull) (hulls.Hull, error) { return Set(h, e.Pointer, e.Value) }
+func (e Enter) Apply(h hulls.Hull) (hulls.Hull, error) {
+	next, err := Set(h, e.Pointer, e.Value)
+	if err == nil && e.Plus != nil {
+		next, err = SetTolerance(next, e.Pointer, *e.Plus)
+	}
+	if err != nil {
+		return h, err
+	}
+	return next, nil
+}
 
 // Apply takes the usual value.
 func (e LeaveToUsual) Apply(h hulls.Hull) (hulls.Hull, error) { return TakeUsual(h, e.Pointer) }
-
-// Apply sets the plus-or-minus.
-func (e Widen) Apply(h hulls.Hull) (hulls.Hull, error) { return SetTolerance(h, e.Pointer, e.Plus) }
 
 // Apply changes the number of mounts.
 func (e Mounts) Apply(h hulls.Hull) (hulls.Hull, error) { return SetMounts(h, e.Number) }

@@ -67,6 +67,27 @@ func number(text string) (n float64, unit string, ok bool) {
 	return n, unit, ok
 }
 
+// plusOrMinus are the ways to write it.
+var plusOrMinus = []string{"±", "+-", "+/-"}
+
+// ParseKnown reads a value as Parse does, and behind "±" how well it is known, in the
+// same unit: "820 ± 2". plus is nil where that is not told.
+func ParseKnown(text string, kind Kind, in Inches) (v Value, plus *float64, ok bool) {
+	if kind.IsNumber() {
+		for _, sign := range plusOrMinus {
+			number, known, told := strings.Cut(text, sign)
+			if !told {
+				continue
+			}
+			p, fine := Parse(known, kind, in)
+			v, ok = Parse(number, kind, in)
+			return v, &p.Number, ok && fine && p.Number >= 0
+		}
+	}
+	v, ok = Parse(text, kind, in)
+	return v, nil, ok
+}
+
 func factorOf(unit string, kind Kind, in Inches) (float64, bool) {
 	switch {
 	case unit != "":

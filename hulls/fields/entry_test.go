@@ -58,6 +58,28 @@ func TestParse(t *testing.T) {
 	}
 }
 
+func TestParseKnown(t *testing.T) {
+	for _, c := range []struct {
+		text       string
+		in         fields.Inches
+		value, pls float64 // pls below nought: not told; NaN value: refused
+	}{
+		{"820", false, 820, -1}, {"820 ± 2", false, 820, 2}, {"820+-2,5", false, 820, 2.5}, {"-32 1/4 +/- 1/8", true, -819.15, 3.175},
+		{"820 ±", false, math.NaN(), 0}, {"± 2", false, math.NaN(), 0}, {"820 ± -2", false, math.NaN(), 0}, {"820 ± x", false, math.NaN(), 0},
+	} {
+		v, plus, ok := fields.ParseKnown(c.text, fields.Length, c.in)
+		switch {
+		case ok == math.IsNaN(c.value):
+			t.Errorf("%q: taken %v", c.text, ok)
+		case ok && v.Number != c.value, ok && (plus == nil) != (c.pls < 0), ok && plus != nil && *plus != c.pls:
+			t.Errorf("%q: %v, %v", c.text, v.Number, plus)
+		}
+	}
+	if v, plus, ok := fields.ParseKnown("A ± B", fields.Text, false); !ok || plus != nil || v.Text != "A ± B" {
+		t.Errorf("a text: %q, %v", v.Text, plus)
+	}
+}
+
 func FuzzParse(f *testing.F) {
 	for _, s := range []string{"22 3/4", "-1,5 mm", "3/0", "9999999999999999999999"} {
 		f.Add(s, 3, true)

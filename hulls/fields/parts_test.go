@@ -138,7 +138,7 @@ func TestCompare(t *testing.T) {
 
 func TestPast(t *testing.T) {
 	h := builtin.Hull(t, "Eider")
-	p := fields.NewPast(h)
+	p, two := fields.NewPast(h), 2.0
 	var files [][]byte
 	keep := func() {
 		now := p.Now()
@@ -149,7 +149,7 @@ func TestPast(t *testing.T) {
 		fields.Enter{Pointer: "/name", Value: fields.Value{Text: "Dunlin"}},
 		fields.Mounts{Number: 6},
 		fields.LeaveToUsual{Pointer: "/mounts/2/stiffness_n_per_mm/along"},
-		fields.Widen{Pointer: "/mounts/0/at_mm/0", Plus: 2},
+		fields.Enter{Pointer: "/mounts/0/at_mm/0", Value: fields.Value{Number: 733}, Plus: &two},
 		fields.MoreBearings{},
 		fields.LessBearings{Index: 0},
 		fields.Box{},

@@ -87,14 +87,14 @@ func (l *line) take() bool {
 	if f == nil {
 		return false
 	}
-	v := f.Get(&p.h)
+	v, plus := f.Get(&p.h), (*float64)(nil)
 	if l.Text != l.written { // as it stood it has more decimals than are written
 		var ok bool
-		if v, ok = fields.Parse(l.Text, f.Kind, p.d.in); !ok {
+		if v, plus, ok = fields.ParseKnown(l.Text, f.Kind, p.d.in); !ok {
 			return r.refuse(p.say(words.FormBadNumber, words.Args{"Text": l.Text, "Example": p.say(p.example(f), nil)}))
 		}
 	}
-	if v == f.Get(&p.h) && !f.Assumed {
+	if v == f.Get(&p.h) && !f.Assumed && plus == nil {
 		r.wrong = ""
 		l.write(l.written)
 		r.show(f)
@@ -104,7 +104,7 @@ func (l *line) take() bool {
 		return r.refuse(p.why(f, v, err))
 	}
 	r.wrong = ""
-	return p.edit(fields.Enter{Pointer: r.pointer, Value: v})
+	return p.edit(fields.Enter{Pointer: r.pointer, Value: v, Plus: plus})
 }
 
 // why is the reason a value is refused, a number with its limits in the unit it was

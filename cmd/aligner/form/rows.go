@@ -15,6 +15,7 @@ import (
 	"aligner/cmd/aligner/page"
 	"aligner/hulls"
 	"aligner/hulls/fields"
+	"aligner/kinematics/response"
 	"aligner/report/say"
 )
 
@@ -164,6 +165,9 @@ func (p *Page) limits(f *fields.Field) string {
 			text += "\n"
 		}
 		text += p.say(words.FormNotMeasured, words.Args{"Source": p.say(source, nil), "Plus": p.value(f, p.h.Tolerance[f.Pointer])})
+	} else if plus := response.Tolerance(&p.h, f.Pointer); plus > 0 {
+		example := bare(f.Get(&p.h).Number) + " ± " + bare(f.CarePlus(&p.h)/2)
+		text += "\n" + p.say(words.FormKnown, words.Args{"Plus": p.value(f, plus), "Example": example})
 	}
 	return text
 }

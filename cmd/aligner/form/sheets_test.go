@@ -128,6 +128,15 @@ func TestInchesWithFractions(t *testing.T) {
 	if in := b.p.rowOf("/mounts/0/at_mm/0").line; in.Text != "32 1/4" {
 		t.Errorf("written back as %q", in.Text)
 	}
+	b.chooseField("/mounts/0/at_mm/1")
+	if said := b.p.rowOf("/mounts/0/at_mm/1").limits.Text; !strings.Contains(said, "Taken as right to plus or minus 0.197 in") {
+		t.Errorf("how well it is known is told as %q", said)
+	}
+	b.write("11 3/8 ± 1/16")
+	b.press(fyne.KeyReturn)
+	if h := b.hull(); math.Abs(h.Tolerance["/mounts/0/at_mm/1"]-1.5875) > 1e-3 || math.Abs(h.Mounts[0].AtMM[1]-288.925) > 1e-3 {
+		t.Errorf("%g mm, plus or minus %v", h.Mounts[0].AtMM[1], h.Tolerance)
+	}
 }
 
 func TestWhatDoesNotFitIsNotKept(t *testing.T) {
