@@ -8,7 +8,7 @@ const (
 	LookNoteHint       ID = "look_note_hint"
 	LookNoteWaits      ID = "look_note_waits"
 	LookAll            ID = "look_all"
-	LookLine           ID = "look_line"  // Title, State
+	LookLine           ID = "look_line"  // State, Title
 	LookStops          ID = "look_stops" // Stage
 	LookProvisional    ID = "look_provisional"
 	LookBringPage      ID = "look_bring_page"

@@ -255,7 +255,10 @@ func (s *lookSheet) fillList(checks []job.Check) {
 	s.lines = s.lines[:len(checks)]
 	sp, u := s.w.speaker, s.w.units()
 	for i := range checks {
-		text := sp.Say(words.LookLine, words.Args{"Title": checks[i].Title.Say(sp, u), "State": checks[i].State.Name().Say(sp, u)})
+		text := checks[i].Title.Say(sp, u)
+		if checks[i].State != job.Unseen { // the state first: a long title is cut off at its end
+			text = sp.Say(words.LookLine, words.Args{"Title": text, "State": checks[i].State.Name().Say(sp, u)})
+		}
 		importance := widget.LowImportance
 		if i == s.at {
 			importance = widget.MediumImportance
