@@ -108,6 +108,7 @@ func (w *Window) beginKeeping() error {
 	if err != nil {
 		// Working on matters more than keeping; the reason stands until it is read.
 		w.keeper = nil
+		w.fault("logbook", err)
 		w.trouble = w.speaker.Say(words.NotKept, words.Args{"Why": w.told(err)})
 		return nil
 	}

@@ -113,6 +113,9 @@ func (w *Window) rethink() {
 		return
 	}
 	w.mind.think(&d)
+	if w.mind.err != nil {
+		w.fault("readings", w.mind.err)
+	}
 	if w.stage == stageMove {
 		w.mind.planAhead(w.update)
 	}
