@@ -7,7 +7,8 @@
 // mm, every mount and bearing loaded, the first whirling speed above the
 // fastest the shaft turns.
 //
-// The visits are whole jobs on these boats, one for each difficulty. Their
+// The visits are whole jobs on these boats, or on one of their own, one for each
+// difficulty. Their
 // readings are simulated: a boat whose true numbers differ from the hull's as
 // those of a tape measure do, read with the leaves named, felt to a quarter of
 // a thou.
@@ -48,7 +49,7 @@ const VisitExt = ".visit.json"
 
 // visitNames in the order to learn by; each names its difficulty.
 var visitNames = []string{"first-job", "low-to-port", "v-drive", "crooked-flange", "bent-shaft", "burr", "half-rim",
-	"hogging", "stuck-nut", "solid-feet"}
+	"hogging", "stuck-nut", "solid-feet", "dummy", "under-power"}
 
 // VisitNames lists the built-in visits.
 func VisitNames() []string { return append([]string(nil), visitNames...) }

@@ -65,6 +65,33 @@ func TestADummysUnevennessIsTakenOut(t *testing.T) {
 	}
 }
 
+// A dummy bolted to the shaft half and pushed up to the flange until they first
+// touch: what touches is the dummy's face, not the shaft half's.
+func TestADummysFaceIsWhatTouches(t *testing.T) {
+	h := builtin.Hull(t, "Kittiwake")
+	m, err := NewModel(&h, false)
+	if err != nil {
+		t.Fatal(err)
+	}
+	const a, b, uneven, thin = 0.03, -0.02, 0.1, 120.0
+	v := &visit.Visit{}
+	for _, turn := range []float64{0, 180} {
+		sin, cos := math.Sincos((thin + turn) * math.Pi / 180)
+		g := &visit.Gauging{Held: "seated", ShaftTurnDeg: turn, FlangeTurnDeg: turn,
+			Between: visit.Between{What: visit.Dummy, Uneven: visit.Length{Value: uneven, Unit: visit.InMM}, ThinAtDeg: thin}}
+		v.Events = append(v.Events, visit.Event{Gauging: allRound(g, 0.004, touchingGap(a+uneven/2*cos, b+uneven/2*sin))})
+	}
+	e := estimateOf(t, m, v)
+	if math.Abs(e.Gap.MeanMM[0]-a) > 0.006 || math.Abs(e.Gap.MeanMM[1]-b) > 0.006 || !e.Flat || e.RunOut[0].Untrue || e.RunOut[1].Untrue {
+		t.Errorf("estimated %v, true %v, %v; flat %v, untrue %v %v", e.Gap.MeanMM, a, b, e.Flat, e.RunOut[0].Untrue, e.RunOut[1].Untrue)
+	}
+	for _, s := range e.Seatings {
+		if !s.Touched || math.Abs(s.LeastMM) > 0.006 {
+			t.Errorf("seating: touched %v, least %v", s.Touched, s.LeastMM)
+		}
+	}
+}
+
 func TestASoftCouplingIsNotGaugedThrough(t *testing.T) {
 	h := builtin.Hull(t, "Kittiwake")
 	h.Coupling.Soft.ThicknessMM = 22

@@ -165,7 +165,7 @@ func (r *Estimate) states(e *evidence, f *fit) {
 		}
 		w := e.num.gapOf(f.B, seat.state, seat.turn)
 		r.Seatings = append(r.Seatings, Seating{Events: seat.events, State: seat.state, G0MM: f.B[i],
-			SD: math.Sqrt(f.Covariance.At(i, i)), LeastMM: f.B[i] - math.Hypot(w[0], w[1]),
+			SD: math.Sqrt(f.Covariance.At(i, i)), LeastMM: f.B[i] - math.Hypot(w[0]+seat.dummyMM[0], w[1]+seat.dummyMM[1]),
 			Touching: seat.touching, Touched: f.touching[s]})
 	}
 }

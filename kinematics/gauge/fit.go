@@ -87,7 +87,7 @@ func (e *evidence) apartRows() []interval.Row {
 			x := e.num.row()
 			e.num.addGap(x, seat.state, seat.turn, true, true, cos, sin)
 			x[e.num.seating(s)] = 1
-			rows = append(rows, interval.Row{X: x, Least: 0, Most: math.Inf(1), Scale: throughMM})
+			rows = append(rows, interval.Row{X: x, Least: -seat.dummy(30 * float64(hour)), Most: math.Inf(1), Scale: throughMM})
 		}
 	}
 	return rows
@@ -97,13 +97,14 @@ func (e *evidence) apartRows() []interval.Row {
 // the unknowns at.
 func (e *evidence) touchRow(s int, at []float64) interval.Row {
 	seat := &e.seatings[s]
-	w := e.num.gapOf(at, seat.state, seat.turn)
+	of := e.num.gapOf(at, seat.state, seat.turn)
+	w := [2]float64{of[0] + seat.dummyMM[0], of[1] + seat.dummyMM[1]}
 	amplitude := math.Sqrt(w[0]*w[0] + w[1]*w[1] + softenMM*softenMM)
 	u := [2]float64{w[0] / amplitude, w[1] / amplitude}
 	x := e.num.row()
 	e.num.addGap(x, seat.state, seat.turn, true, true, -u[0], -u[1])
 	x[e.num.seating(s)] = 1
-	about := amplitude - u[0]*w[0] - u[1]*w[1] + seat.apartMM
+	about := amplitude - u[0]*of[0] - u[1]*of[1] + seat.apartMM
 	sd := touchMM
 	if seat.apartMM > 0 {
 		sd = max(apartMM, apartPart*seat.apartMM)

@@ -59,7 +59,8 @@ type seating struct {
 	number, state int
 	turn          turned
 	touching      bool
-	apartMM       float64 // stated
+	apartMM       float64    // stated
+	dummyMM       [2]float64 // [cos, sin] a dummy's own unevenness adds to the gap
 	events        []int
 	gapRows       int
 }
@@ -154,7 +155,7 @@ func (e *evidence) place(v *visit.Visit, i int) {
 	}
 	e.seatings = append(e.seatings, seating{number: number, state: k,
 		turn:     turnedBy(g.ShaftTurnDeg, g.FlangeTurnDeg),
-		touching: g.Held == "seated", apartMM: g.Apart.MM(), events: []int{i}})
+		touching: g.Held == "seated", apartMM: g.Apart.MM(), dummyMM: dummyOf(g), events: []int{i}})
 }
 
 // lay lays out the rows of every seating.

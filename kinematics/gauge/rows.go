@@ -75,19 +75,30 @@ func (l *layer) gapRow(clockDeg, radiusMM float64, seesShaft, seesFlange bool) (
 func (l *layer) gap(clockDeg, radiusMM, least, most, sd float64) {
 	x, c := l.gapRow(clockDeg, radiusMM, true, true)
 	x[l.e.num.seating(l.seating)] = 1
-	c += l.dummy(clockDeg)
+	far := 1.0
+	if radiusMM != 0 {
+		far = radiusMM / l.e.model.radiusMM
+	}
+	c += far * l.e.seatings[l.seating].dummy(clockDeg)
 	l.add(x, least-c, most-c, sd, clockDeg)
 	l.e.seatings[l.seating].gapRows++
 }
 
-// dummy is what a dummy's own unevenness adds to the gap: it turns with the shaft
-// half it is bolted to.
-func (l *layer) dummy(clockDeg float64) float64 {
-	b := l.g.Between
+// dummyOf is what a dummy's own unevenness adds to the gap, [cos, sin]: it turns
+// with the shaft half it is bolted to.
+func dummyOf(g *visit.Gauging) [2]float64 {
+	b := g.Between
 	if b.What != visit.Dummy {
-		return 0
+		return [2]float64{}
 	}
-	return b.Uneven.MM() / 2 * math.Cos((clockDeg-b.ThinAtDeg-l.g.ShaftTurnDeg)*math.Pi/180)
+	sin, cos := math.Sincos((b.ThinAtDeg + g.ShaftTurnDeg) * math.Pi / 180)
+	return [2]float64{b.Uneven.MM() / 2 * cos, b.Uneven.MM() / 2 * sin}
+}
+
+// dummy is the same at one place of the face's outer edge.
+func (s *seating) dummy(clockDeg float64) float64 {
+	sin, cos := math.Sincos(clockDeg * math.Pi / 180)
+	return s.dummyMM[0]*cos + s.dummyMM[1]*sin
 }
 
 // arcStepDeg is how far apart an arc is believed to tell something new.

@@ -42,6 +42,8 @@ var stories = []story{
 	{name: "hogging", gaugings: 6, moves: 1, first: gauge.CannotTell, trueThou: [2]float64{-2.15, 1.17}},
 	{name: "stuck-nut", gaugings: 5, moves: 1, first: gauge.Outside, trueThou: [2]float64{-0.06, -0.53}},
 	{name: "solid-feet", gaugings: 5, moves: 1, first: gauge.Outside, trueThou: [2]float64{-3.11, -0.79}},
+	{name: "dummy", gaugings: 5, moves: 1, first: gauge.Outside, trueThou: [2]float64{0.10, -0.80}},
+	{name: "under-power", gaugings: 5, moves: 1, first: gauge.Outside, trueThou: [2]float64{-0.49, 0.72}},
 }
 
 // demo is a built-in visit made ready to be asked about.

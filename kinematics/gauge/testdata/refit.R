@@ -17,7 +17,7 @@ suppressMessages({library(survival); library(jsonlite)})
 thou <- 0.0254
 top <- "../../../assets"
 visits <- c("first-job", "low-to-port", "v-drive", "crooked-flange", "bent-shaft", "burr", "half-rim", "hogging",
-  "stuck-nut", "solid-feet")
+  "stuck-nut", "solid-feet", "dummy", "under-power")
 choices <- list( # untrue halves: shaft, flange; every seating touches
   "crooked-flange" = c(FALSE, TRUE),
   "bent-shaft" = c(TRUE, FALSE))
@@ -40,15 +40,21 @@ gather <- function(v) {
     if (is.null(g)) { moved <- TRUE; next }
     stopifnot(is.null(g$seating), is.null(g$lever_on), is.null(g$bolts_in), g$held %in% c("seated", "centred"))
     if (moved) { state <- state + 1; moved <- FALSE }
+    # A dummy's unevenness is known and turns with the shaft half.
+    thin <- rad(or(g$between$thin_at_deg, 0)) + rad(or(g$shaft_turn_deg, 0))
+    dummy <- if (is.null(g$between)) c(0, 0) else mm(g$between, "uneven", 0) / 2 * c(cos(thin), sin(thin))
+    stopifnot(is.null(g$between) || g$between$what == "dummy")
     seatings[[length(seatings) + 1]] <- list(state = state, shaft = rad(or(g$shaft_turn_deg, 0)),
-      flange = rad(or(g$flange_turn_deg, 0)), seated = g$held == "seated", readings = g$readings)
+      flange = rad(or(g$flange_turn_deg, 0)), seated = g$held == "seated", apart = mm(g, "apart", 0), dummy = dummy,
+      readings = g$readings)
   }
   list(seatings = seatings, states = state)
 }
 
 refit <- function(name) {
   v <- fromJSON(file.path(top, "visits", paste0(name, ".visit.json")), simplifyVector = FALSE)
-  radius <- fromJSON(file.path(top, "hulls", paste0(tolower(v$hull), ".hull.json")))$coupling$outer_diameter_mm / 2
+  hull <- if (is.list(v$hull)) v$hull else fromJSON(file.path(top, "hulls", paste0(tolower(v$hull), ".hull.json")))
+  radius <- hull$coupling$outer_diameter_mm / 2
   feel <- max(mm(v, "feel_error", 0.3 * thou), 0.05 * thou)
   all <- gather(v)
   S <- all$seatings
@@ -77,7 +83,8 @@ refit <- function(name) {
   }
   gap <- function(s, deg, least, most, err) {
     x <- wave(s, cos(rad(deg)), sin(rad(deg))); x[g0(s)] <- 1
-    add(x, least, most, err)
+    known <- sum(S[[s]]$dummy * c(cos(rad(deg)), sin(rad(deg))))
+    add(x, least - known, most - known, err)
   }
 
   measured <- c(FALSE, FALSE)
@@ -122,7 +129,7 @@ refit <- function(name) {
   for (half in 1:2) for (i in 2 * half - 1:0) add(unit(i), 0, 0, if (untrue[half] || measured[half]) 4 * thou else 0.4 * thou)
   for (k in seq_len(all$states)) for (i in 1:4) add(unit(at(k) + i), 0, 0, if (i <= 2) 1 else 3)
   touching <- gauged & sapply(S, function(q) q$seated)
-  for (s in which(!touching)) add(unit(g0(s)), 0, 0, 1)
+  for (s in which(!touching)) add(unit(g0(s)), S[[s]]$apart, S[[s]]$apart, 1)
   for (s in which(touching)) for (h in 0:11) gap(s, 30 * h, 0, Inf, 0.1 * thou) # never in one another
 
   solve1 <- function(X, lo, hi, sd, init) {
@@ -138,14 +145,16 @@ refit <- function(name) {
   b <- qr.coef(qr(rbind(X[two, ] * w, diag(1e-3, n))), c((lo[two] + hi[two]) / 2 * w, numeric(n)))
 
   # Touching, g0 is the gap's own amplitude within 0.4 thou, its tip rounded by
-  # 0.1 thou; laid out round b until nothing moves.
+  # 0.1 thou, and so much more as the faces are held apart, within 2 % of that; laid out round b until nothing moves.
   for (turn in 1:2000) {
     Xt <- X; lt <- lo; st <- sd
     for (s in which(touching)) {
-      w <- c(sum(wave(s, 1, 0) * b), sum(wave(s, 0, 1) * b))
+      of <- c(sum(wave(s, 1, 0) * b), sum(wave(s, 0, 1) * b))
+      w <- of + S[[s]]$dummy; apart <- S[[s]]$apart
       amp <- sqrt(sum(w^2) + (0.1 * thou)^2); u <- w / amp
       x <- wave(s, -u[1], -u[2]); x[g0(s)] <- 1
-      Xt <- rbind(Xt, x); lt <- c(lt, amp - sum(u * w)); st <- c(st, 0.4 * thou)
+      Xt <- rbind(Xt, x); lt <- c(lt, amp - sum(u * of) + apart)
+      st <- c(st, if (apart > 0) max(thou, 0.02 * apart) else 0.4 * thou)
     }
     f <- solve1(Xt, lt, c(hi, tail(lt, sum(touching))), st, b)
     new <- unname(coef(f))
