@@ -24,6 +24,7 @@ func (d *DriveLine) report(s *State, b *bent, status shaftline.Result, r *Result
 	}
 	if f.joint == drawnFlat {
 		r.CouplingMomentNMM = math.Hypot(p[1], p[3])
+		r.CouplingBendNMM = [2]float64{p[1], p[3]}
 	}
 	for i := range r.MountLoadN {
 		r.MountLoadN[i] = d.engine.mountLoadN(&f.pose, i, f.seats[i])

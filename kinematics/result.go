@@ -29,6 +29,9 @@ type Result struct {
 	EndForceN [2]float64
 	// CouplingMomentNMM is the bending moment in the bolted coupling.
 	CouplingMomentNMM float64
+	// CouplingBendNMM is that moment as it bends the shaft in the planes of y and z,
+	// work-conjugate to dy/dx and dz/dx at its front end.
+	CouplingBendNMM [2]float64
 
 	MountLoadN         []float64    // on the engine along +z_E
 	BearingForceN      [][2]float64 // on the shaft
