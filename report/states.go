@@ -68,3 +68,17 @@ func (d *drawer) stoodAfter(planner *plan.Planner, events int) (*stood, error) {
 	return &stood{gapMM: e.Gap.MeanMM, estimate: e,
 		state: kinematics.State{Held: e.Aim, Afloat: d.v.State.Afloat(), LiftMM: lift, SlideMM: slide}}, nil
 }
+
+// States are the engine as first gauged and as it stands now, or with nothing moved
+// yet as planned, which planned tells. Either is nil where the readings do not say.
+func (in Input) States() (before, after *kinematics.State, planned bool, err error) {
+	d := &drawer{in: in, h: &in.Document.Hull, v: &in.Document.Visit, e: in.Estimate, p: in.Plan}
+	first, last, err := d.beforeAfter()
+	if first != nil {
+		before = &first.state
+	}
+	if last != nil {
+		after, planned = &last.state, last.planned
+	}
+	return before, after, planned, err
+}

@@ -87,6 +87,7 @@ func (m *Model) mark(s *State, v *Movement, n float64, eye mgl64.Vec3, o *render
 	c := inkOf(s)
 	m.markTape(s, c, eye, o) // other words give way to its
 	m.markAxis(s, c, o)
+	m.markSpot(s, c, o)
 	if s.Show&ShowTrueLine != 0 {
 		o.Lines = append(o.Lines, render.Line{Points: m.marks.trueLine, Width: 1.4, Dash: 9, Gap: 6, Colour: c.line, Behind: render.HideBehind})
 	}

@@ -42,6 +42,7 @@ type State struct {
 	Touches []Touch
 	Tape    *Tape  // nil: none laid
 	Axis    *Axis  // nil: none drawn
+	Spot    *Spot  // nil: none marked
 	Words   Words  // zero: English
 	Turns   []Turn // what is to be done at the mounts; nil: nothing
 }

@@ -59,6 +59,7 @@ var mayImport = map[string][]string{
 	"kinematics/response":    {"hulls", "kinematics"},
 	"kinematics/sensitivity": {"hulls", "kinematics"},
 	"kinematics/why":         {"hulls", "kinematics"},
+	"kinematics/turn":        {"hulls", "kinematics"},
 	"kinematics/rounds":      {"hulls", "kinematics", "assets"},
 	"scene":                  {"hulls", "kinematics", "scene"},
 	"scene/render":           {"assets"},

@@ -17,8 +17,8 @@ import (
 
 	"aligner/assets"
 	"aligner/assets/words"
+	"aligner/cmd/aligner/drawn"
 	"aligner/cmd/aligner/outfile"
-	"aligner/cmd/aligner/window"
 	"aligner/scene"
 	"aligner/scene/render"
 )
@@ -28,7 +28,7 @@ func (c *pictureCmd) drawScene(d *drawing) (*image.RGBA, error) {
 	state := c.sceneState(d)
 	state.Show = scene.ShowUsual &^ scene.ShowHandles
 	state.Font = markFont(c.textPx())
-	state.Touches = window.Touches(speaker, c.units(), &d.hull, &d.now.result)
+	state.Touches = drawn.Touches(speaker, c.units(), &d.hull, &d.now.result)
 	if !c.Quick {
 		if err := shade(d.model); err != nil {
 			return nil, err

@@ -37,8 +37,8 @@ func TestPictureDrawsEveryBoat(t *testing.T) {
 	}
 }
 
-// drawn is a picture of Eider with further flags.
-func drawn(t *testing.T, flags ...string) image.Image {
+// pictured is a picture of Eider with further flags.
+func onPicture(t *testing.T, flags ...string) image.Image {
 	t.Helper()
 	file := filepath.Join(t.TempDir(), "boat.png")
 	args := append([]string{"picture", "Eider", "-o", file, "--width", "300", "--height", "200", "--quick"}, flags...)
@@ -85,12 +85,12 @@ func TestEveryFlagOfPictureIsSeen(t *testing.T) {
 		{{"--view", "faces"}, {"--view", "faces", "--plan-nut", "aft port=2"}},
 		{{"--view", "faces", "--held", "bolted"}, {"--view", "faces", "--held", "hanging"}},
 	} {
-		if reflect.DeepEqual(drawn(t, c[0]...), drawn(t, c[1]...)) {
+		if reflect.DeepEqual(onPicture(t, c[0]...), onPicture(t, c[1]...)) {
 			t.Errorf("%q and %q give the same picture", c[0], c[1])
 		}
 	}
 	// Soft shadows are seen too.
-	quick := drawn(t)
+	quick := onPicture(t)
 	file := filepath.Join(t.TempDir(), "shaded.png")
 	if _, stderr, code := aligner("picture", "Eider", "-o", file, "--width", "300", "--height", "200"); code != exitDone {
 		t.Fatalf("exit %d: %s", code, stderr)
@@ -99,8 +99,8 @@ func TestEveryFlagOfPictureIsSeen(t *testing.T) {
 		t.Error("with soft shadows and without is the same")
 	}
 	// What is planned is counted on from what stands now.
-	there := drawn(t, "--view", "faces", "--nut", "aft port=2", "--plan-nut", "aft port=-2", "--as-gauged")
-	back := drawn(t, "--view", "faces", "--nut", "aft port=2", "--plan-nut", "aft port=-2", "--gauged-nut", "aft port=0")
+	there := onPicture(t, "--view", "faces", "--nut", "aft port=2", "--plan-nut", "aft port=-2", "--as-gauged")
+	back := onPicture(t, "--view", "faces", "--nut", "aft port=2", "--plan-nut", "aft port=-2", "--gauged-nut", "aft port=0")
 	if !reflect.DeepEqual(there, back) {
 		t.Error("as drawn and with no flat turned are not the same")
 	}
@@ -116,7 +116,7 @@ func TestEveryViewIsAPictureOfItsOwn(t *testing.T) {
 	}
 	var seen []image.Image
 	for _, name := range names {
-		picture := drawn(t, "--view", name)
+		picture := onPicture(t, "--view", name)
 		for i, other := range seen {
 			if reflect.DeepEqual(picture, other) {
 				t.Errorf("views %q and %q are the same", name, names[i])
@@ -124,7 +124,7 @@ func TestEveryViewIsAPictureOfItsOwn(t *testing.T) {
 		}
 		seen = append(seen, picture)
 	}
-	if !reflect.DeepEqual(drawn(t, "--view", "mount fore port"), drawn(t, "--view", "fore port")) {
+	if !reflect.DeepEqual(onPicture(t, "--view", "mount fore port"), onPicture(t, "--view", "fore port")) {
 		t.Error("a mount is not found with the word mount before its name")
 	}
 }

@@ -16,7 +16,13 @@ type opener func(page.Desk) page.Page
 var pageKeys map[fyne.KeyName]func(*Window)
 
 func init() { // a variable would refer to itself by way of keyEverywhere
-	pageKeys = map[fyne.KeyName]func(*Window){boatsFunctionKey: (*Window).allBoats, pastKey: (*Window).seePast, troublesKey: (*Window).seeTroubles, whysKey: (*Window).seeWhys}
+	pageKeys = map[fyne.KeyName]func(*Window){
+		boatsFunctionKey: (*Window).allBoats,
+		pastKey:          (*Window).seePast,
+		troublesKey:      (*Window).seeTroubles,
+		whysKey:          (*Window).seeWhys,
+		counterKey:       (*Window).seeCounter,
+	}
 }
 
 // turnTo shows a page. It is made anew when language or looks change while it

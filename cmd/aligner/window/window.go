@@ -255,7 +255,7 @@ func (w *Window) update() {
 	w.picture.State.Afloat = d.Trial.Afloat
 	w.picture.State.Touches = nil
 	if w.now.err == nil {
-		w.picture.State.Touches = Touches(w.speaker, w.units(), &d.Hull, &w.now.result)
+		w.picture.State.Touches = drawn.Touches(w.speaker, w.units(), &d.Hull, &w.now.result)
 	}
 	w.layOver(&d)
 	w.markReadings(&d)

@@ -1,4 +1,4 @@
-package window
+package drawn
 
 // This file says where the shaft touches, for the marks in the picture.
 
