@@ -193,7 +193,7 @@ func (c *Costs) sealAndBolts(h *hulls.Hull, linedNMM float64) {
 
 // Parts of the lower whirling speed up to which a shaft's speed is nowhere near it,
 // and from which it is.
-const nothingOfWhirl, littleOfWhirl = 0.7, 0.9
+const nothingOfWhirl, littleOfWhirl = 0.8, 0.9
 
 func (c *Costs) whirling(h *hulls.Hull, d *kinematics.DriveLine) error {
 	hinged, bolted, err := d.WhirlRPM()

