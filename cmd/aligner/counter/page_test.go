@@ -68,7 +68,7 @@ func TestFromBeforeToAfterByKeys(t *testing.T) {
 				last = now
 			}
 		}
-		if p.share != 1 || p.handle.Value != 1 || last > 0.08*off {
+		if p.share != 1 || p.handle.Value != 1 || last > 0.06 {
 			t.Errorf("at %v: %.4f mm", p.share, last)
 		}
 		press(p, fyne.KeyHome)

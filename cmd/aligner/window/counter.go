@@ -14,8 +14,9 @@ import (
 	"aligner/report"
 )
 
-// counterKey turns to the counter view wherever the keyboard is.
-const counterKey = fyne.KeyF12
+// counterKey turns to the counter view wherever the keyboard is, with the control key
+// held.
+const counterKey = fyne.KeyB
 
 // seeCounter turns to the counter view: of the visit as its readings say, or, where
 // they say nothing, of what is tried.

@@ -8,6 +8,7 @@ import (
 	"slices"
 
 	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/driver/desktop"
 
 	"aligner/cmd/aligner/page"
 	"aligner/hulls/visit"
@@ -149,6 +150,7 @@ func (w *Window) change(how func(*Settings)) {
 // shortcuts are the keys that work wherever the keyboard is.
 func (w *Window) shortcuts() {
 	c := w.win.Canvas()
+	c.AddShortcut(&desktop.CustomShortcut{KeyName: counterKey, Modifier: fyne.KeyModifierControl}, func(fyne.Shortcut) { w.seeCounter() })
 	c.AddShortcut(&fyne.ShortcutUndo{}, func(fyne.Shortcut) {
 		if p, ok := w.page.(page.WithPast); ok {
 			p.Undo()

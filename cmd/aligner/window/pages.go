@@ -21,7 +21,6 @@ func init() { // a variable would refer to itself by way of keyEverywhere
 		pastKey:          (*Window).seePast,
 		troublesKey:      (*Window).seeTroubles,
 		whysKey:          (*Window).seeWhys,
-		counterKey:       (*Window).seeCounter,
 	}
 }
 
