@@ -179,6 +179,7 @@ const (
 	JobTorqueComputed    ID = "job_torque_computed"
 	JobTorqueMakerFirst  ID = "job_torque_maker_first"
 	JobTorqueScatter     ID = "job_torque_scatter"
+	JobTorqueRange       ID = "job_torque_range"
 	JobTorqueBeyondProof ID = "job_torque_beyond_proof"
 	JobTorqueFromMemory  ID = "job_torque_from_memory"
 	JobTorqueStainless   ID = "job_torque_stainless"

@@ -124,7 +124,13 @@ func OneAtATime(h *hulls.Hull, steps []FastenStep) []FastenStep {
 // and what it is worth.
 func Torque(h *hulls.Hull, oiled bool, makerNM float64) []Text {
 	t, err := hulls.Tighten(h.Coupling.Bolts, oiled, makerNM)
-	return TorqueText(h.Coupling.Bolts, oiled, t, err)
+	list := TorqueText(h.Coupling.Bolts, oiled, t, err)
+	if dry, err := hulls.Tighten(h.Coupling.Bolts, false, 0); err == nil {
+		wet, _ := hulls.Tighten(h.Coupling.Bolts, true, 0)
+		list = append(list, text("torque", "range", Args{"Dry": TorqueNM(dry.NM), "Oiled": TorqueNM(wet.NM),
+			"FactorDry": Number(hulls.FactorDry), "FactorOiled": Number(hulls.FactorLubricated)}))
+	}
+	return list
 }
 
 // TorqueText says where the bolts' figure comes from and what it is worth.

@@ -217,3 +217,17 @@ func TestInsideAnyOrder(t *testing.T) {
 		}
 	}
 }
+
+// TestTorqueRange: dry and oiled differ by K, 0.20 and 0.15 (common in handbooks
+// with T = K d F), so by a quarter, whatever the maker says.
+func TestTorqueRange(t *testing.T) {
+	h := hull(t, "kittiwake")
+	for _, makerNM := range []float64{0, 30} {
+		list := Torque(h, false, makerNM)
+		last := list[len(list)-1].Args
+		dry, oiled := float64(last["Dry"].(TorqueNM)), float64(last["Oiled"].(TorqueNM))
+		if math.Abs(oiled/dry-0.75) > 1e-9 || dry <= 0 {
+			t.Errorf("maker %g: dry %g, oiled %g N m", makerNM, dry, oiled)
+		}
+	}
+}

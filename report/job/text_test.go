@@ -97,6 +97,7 @@ func (c *collector) hull(h *hulls.Hull) {
 			}
 			torque, err := hulls.Tighten(h.Coupling.Bolts, lubricated, makerNM)
 			c.say(TorqueText(h.Coupling.Bolts, lubricated, torque, err)...)
+			c.say(Torque(h, lubricated, makerNM)...)
 		}
 	}
 	if f, ok := ThreeThenFourth(h); ok {
