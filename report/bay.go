@@ -15,30 +15,41 @@ import (
 // least a page takes ten steps of a plan.
 const bayLargest, bayLeast, bayShrink = 1.2, 0.36, 0.975
 
+// leastBayPoints are the smallest sizes of type for what is to be read in the
+// bay, by torchlight at arm's length (own judgement; tested). The first is kept
+// wherever the page takes the steps at all; the rest are for plans of more steps
+// than are usual.
+var leastBayPoints = []float64{7, 6, 5, 4}
+
 // bay draws the card at the largest scale at which it fits its page, its steps
 // below each other or in two columns.
 func bay(in Input, o Options) *drawer {
-	var d *drawer
-	for k := bayLargest; k >= bayLeast; k *= bayShrink {
-		for columns := 1; columns <= 2; columns++ {
-			d = begin(in, o)
-			d.AddPage()
-			_, top, _, tall := d.InsideMM()
-			if columns == 2 && (len(d.positions()) > mostInColumn || !d.planned()) {
-				continue
-			}
-			if d.bayCard(k, columns) <= top+tall {
-				d.foot()
-				return d
+	for _, least := range leastBayPoints {
+		for k := bayLargest; k >= bayLeast; k *= bayShrink {
+			for columns := 1; columns <= 2; columns++ {
+				d := begin(in, o)
+				d.least = least
+				d.AddPage()
+				_, top, _, tall := d.InsideMM()
+				if columns == 2 && (len(d.positions()) > mostInColumn || !d.planned()) {
+					continue
+				}
+				if d.bayCard(k, columns) <= top+tall {
+					d.foot()
+					return d
+				}
 			}
 		}
 	}
-	d = begin(in, o)
+	d := begin(in, o)
 	d.AddPage()
 	d.bayCard(bayLeast, 1)
 	d.foot()
 	return d
 }
+
+// points is a size of type at a scale, never less than the least that is read.
+func (d *drawer) points(at1, k float64) float64 { return max(at1*k, d.least) }
 
 // mostInColumn is how many clock positions half a page's width takes.
 const mostInColumn = 9
@@ -48,12 +59,12 @@ func (d *drawer) bayCard(k float64, columns int) float64 {
 	x, _, w, _ := d.InsideMM()
 	y := d.head(d.say(words.Of("paper_kind", string(Bay)), nil), d.facts(d.say(words.PaperShaftHeld, words.Args{"Held": d.held()})))
 	y += 1.5 * k
-	y += d.Paragraph(x, y, w, paper.Type{Points: 13 * k, Bold: true}, d.bayHeadline())
+	y += d.Paragraph(x, y, w, paper.Type{Points: d.points(13, k), Bold: true}, d.bayHeadline())
 	for _, line := range d.failed() {
-		y += d.Paragraph(x, y, w, paper.Type{Points: 10 * k, Bold: true}, line)
+		y += d.Paragraph(x, y, w, paper.Type{Points: d.points(10, k), Bold: true}, line)
 	}
 	for _, line := range d.baySub() {
-		y += d.Paragraph(x, y, w, paper.Type{Points: 9.5 * k}, line)
+		y += d.Paragraph(x, y, w, paper.Type{Points: d.points(9.5, k)}, line)
 	}
 	y = d.bayDrawings(y+1.5*k, k)
 	y = d.bayBlocks(y, k, columns)

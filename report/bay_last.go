@@ -19,12 +19,12 @@ func (d *drawer) bayLast(x, y, w, k float64) float64 {
 	y += 2.2 * k
 	d.Stroke(paper.Pen{MM: 0.5}, paper.Point{X: x, Y: y}, paper.Point{X: x + w, Y: y})
 	y += 1 * k
-	t := paper.Type{Points: 9.5 * k}
+	t := paper.Type{Points: d.points(9.5, k)}
 	if d.p.Status == plan.NotForMoves || d.p.Status == plan.None {
 		y += d.Paragraph(x, y, w, t, d.say(words.PaperWriteHere, nil)) + 0.6*k
 		return d.clockTable(x, y, w, k, []clockRow{d.boxes(words.PaperFound), d.boxes(words.PaperFoundAgain)})
 	}
-	y += d.Paragraph(x, y, w, paper.Type{Points: 11 * k, Bold: true}, d.say(words.PaperThenFasten, nil))
+	y += d.Paragraph(x, y, w, paper.Type{Points: d.points(11, k), Bold: true}, d.say(words.PaperThenFasten, nil))
 	y += d.Paragraph(x, y, w, t, d.fastening()) + 0.6*k
 	return d.clockTable(x, y, w, k, []clockRow{d.boxes(words.PaperBeforeTight), d.boxes(words.PaperAfterTight)})
 }
@@ -75,15 +75,11 @@ func (d *drawer) stopped() []string {
 	return all
 }
 
-// leastBayPoints is the smallest type on the card for what is to be read in the
-// bay: by torchlight, at arm's length (own judgement; tested).
-const leastBayPoints = 7.0
-
 // bayMinds draws cautions and what to bring in two columns of about one height.
 func (d *drawer) bayMinds(y, k float64) float64 {
 	x, _, w, _ := d.InsideMM()
-	t := paper.Type{Points: max(7.8*k, leastBayPoints)}
-	head := paper.Type{Points: 9.5 * k, Bold: true}
+	t := paper.Type{Points: d.points(7.8, k)}
+	head := paper.Type{Points: d.points(9.5, k), Bold: true}
 	const between, dot = 4.0, 2.6
 	wide := (w - between - 3) / 2
 	type item struct {

@@ -26,12 +26,12 @@ func (d *drawer) bayDrawings(y, k float64) float64 {
 		ab := d.present()
 		face.gapMM, title = &ab, words.PaperGapNow
 	}
-	t := paper.Type{Points: 10 * k, Bold: true, Align: paper.Centre}
+	t := paper.Type{Points: d.points(10, k), Bold: true, Align: paper.Centre}
 	d.Line(cx, y, clockWide, t, d.say(title, words.Args{"Unit": d.u.GapUnit()}))
 	r := clockWide / 2
 	d.drawClock(paper.Point{X: cx + r, Y: y + 5*k + r}, r, face)
-	note := paper.Type{Points: 8.5 * k, Align: paper.Centre}
-	d.Paragraph(cx, y+5*k+2*r, clockWide, note, d.seen())
+	note := paper.Type{Points: d.points(8.5, k), Align: paper.Centre}
+	d.Line(cx, y+5*k+2*r, clockWide, note, d.seen())
 	return y + tall
 }
 
@@ -70,7 +70,7 @@ func (d *drawer) planMapIn(x, y, w, h, labels, k float64) planMap {
 // drawMounts draws the plan into a room.
 func (d *drawer) drawMounts(x, y, w, h, k float64) {
 	d.Rect(x, y, w, h, &paper.Pen{MM: 0.2, Grey: 120}, nil)
-	bold := paper.Type{Points: 9.5 * k, Bold: true}
+	bold := paper.Type{Points: d.points(9.5, k), Bold: true}
 	ahead, behind, left, right := words.PaperFore, words.PaperAft, words.PaperPort, words.PaperStarboard
 	if d.o.Seen == visit.LookingAft {
 		ahead, behind, left, right = behind, ahead, right, left
@@ -118,7 +118,7 @@ func (d *drawer) drawEngine(m planMap, top, bottom, k float64) {
 	d.Rect(face.X-half, face.Y-1.3*k, 2*half, 1.1*k, nil, paper.Shade(40))
 	d.Rect(face.X-half, face.Y+0.2*k, 2*half, 1.1*k, nil, paper.Shade(40))
 	d.plate(middle, k, d.say(words.PaperEngine, nil))
-	d.plate(paper.Point{X: face.X, Y: face.Y - m.up*3.4*k}, k, d.say(words.PaperCoupling, nil))
+	d.plate(paper.Point{X: face.X, Y: face.Y + m.up*6.5*k}, k, d.say(words.PaperCoupling, nil)) // aft of it, clear of the nuts
 }
 
 // plate writes a small word over whatever lines there are.
@@ -173,7 +173,7 @@ func (d *drawer) drawMount(m planMap, i int, x, w, labels, k float64) {
 // mountLabel writes on the outer side of the mount.
 func (d *drawer) mountLabel(m planMap, i int, c paper.Point, flats int, slideMM, x, w, labels, k float64) {
 	mount := &d.h.Mounts[i]
-	big, small := paper.Type{Points: 12.5 * k, Bold: true}, paper.Type{Points: 9 * k}
+	big, small := paper.Type{Points: d.points(12.5, k), Bold: true}, paper.Type{Points: d.points(9, k)}
 	left := c.X < m.middle.X
 	gap := m.hexagonMM*1.12 + 2.6*k
 	from, room := c.X+gap, x+w-1-(c.X+gap)
@@ -191,7 +191,7 @@ func (d *drawer) mountLabel(m planMap, i int, c paper.Point, flats int, slideMM,
 			text string
 		}{t, text})
 	}
-	name := paper.Type{Points: 9.5 * k, Bold: true}
+	name := paper.Type{Points: d.points(9.5, k), Bold: true}
 	for _, text := range d.Wrap(room, name, mount.Name) {
 		add(name, text)
 	}

@@ -24,15 +24,16 @@ func (d *drawer) bayStep(x, y, w, k float64, i int) float64 {
 	d.Stroke(paper.Pen{MM: 0.5}, paper.Point{X: x, Y: y}, paper.Point{X: x + w, Y: y})
 	y += 1 * k
 	in := x + 11*k
+	disc := y + 8.6*k
 	d.Circle(paper.Point{X: x + 4.5*k, Y: y + 4*k}, 4.2*k, nil, paper.Shade(0))
-	d.Mid(x, y+4*k, 9*k, paper.Type{Points: 15 * k, Bold: true, Align: paper.Centre, Grey: 255}, fmt.Sprint(i+1))
-	y += d.Paragraph(in, y, x+w-in, paper.Type{Points: 13 * k, Bold: true}, d.stepMove(step))
+	d.Mid(x, y+4*k, 9*k, paper.Type{Points: d.points(15, k), Bold: true, Align: paper.Centre, Grey: 255}, fmt.Sprint(i+1))
+	y += d.Paragraph(in, y, x+w-in, paper.Type{Points: d.points(13, k), Bold: true}, d.stepMove(step))
 	if how := d.stepHow(step); i == 0 || how != d.stepHow(&d.p.Steps[i-1]) { // once is enough
-		y += d.Paragraph(in, y, x+w-in, paper.Type{Points: 9.5 * k}, how)
+		y += d.Paragraph(in, y, x+w-in, paper.Type{Points: d.points(9.5, k)}, how)
 	}
-	y = d.expectTable(x, y+0.6*k, w, k, step)
+	y = d.expectTable(x, max(y+0.6*k, disc), w, k, step)
 	d.StopSign(paper.Point{X: x + 5*k, Y: y + 5.2*k}, 4.9*k, d.say(words.PaperStop, nil))
-	below := d.Paragraph(in+1*k, y+2.4*k, x+w-in-1*k, paper.Type{Points: 11.5 * k, Bold: true}, d.stopText(step))
+	below := d.Paragraph(in+1*k, y+2.4*k, x+w-in-1*k, paper.Type{Points: d.points(11.5, k), Bold: true}, d.stopText(step))
 	return y + max(9.8*k, 2.4*k+below)
 }
 
@@ -111,7 +112,7 @@ func (d *drawer) expectTable(x, y, w, k float64, step *plan.Step) float64 {
 		leaves[i] = goesOnly[i] + " / " + stopsOnly[i]
 	}
 	rows := []clockRow{{d.say(words.PaperExpect, words.Args{"Unit": d.u.GapUnit()}), expect, true}}
-	if columnMM(w, k, len(positions)) < 13*k { // one above the other
+	if d.widestMM(leaves, k) > d.columnMM(w, k, len(positions))-0.8 { // one above the other
 		rows = append(rows, clockRow{d.say(words.PaperGoesOnly, nil), goesOnly, false}, clockRow{d.say(words.PaperStops, nil), stopsOnly, false})
 	} else {
 		rows = append(rows, clockRow{d.say(words.PaperLeaves, nil), leaves, false})
@@ -130,18 +131,39 @@ type clockRow struct {
 // labelMM is the width of a table's first column, at a scale of 1.
 const labelMM = 22.0
 
+// labelRoomMM is that width at another scale: room for the longest label in type
+// that can be read.
+func (d *drawer) labelRoomMM(k float64) float64 {
+	widest := labelMM * k
+	for _, id := range []words.ID{words.PaperExpect, words.PaperLeaves, words.PaperGoesOnly, words.PaperStops, words.PaperFound, words.PaperBeforeTight, words.PaperAfterTight} {
+		widest = max(widest, d.WidthMM(paper.Type{Points: d.points(8.5, k)}, d.say(id, words.Args{"Unit": d.u.GapUnit()}))+2.2)
+	}
+	return widest
+}
+
 // columnMM is the width left for each position.
-func columnMM(w, k float64, positions int) float64 { return (w - labelMM*k) / float64(positions) }
+func (d *drawer) columnMM(w, k float64, positions int) float64 {
+	return (w - d.labelRoomMM(k)) / float64(positions)
+}
+
+// widestMM is the width of the widest text of a row.
+func (d *drawer) widestMM(texts []string, k float64) float64 {
+	widest := 0.0
+	for _, text := range texts {
+		widest = max(widest, d.WidthMM(paper.Type{Points: d.points(9, k)}, text))
+	}
+	return widest
+}
 
 // clockTable draws rows under the positions.
 func (d *drawer) clockTable(x, y, w, k float64, rows []clockRow) float64 {
 	positions := d.positions()
-	label, column := labelMM*k, columnMM(w, k, len(positions))
-	line := 5.2 * k
+	label, column := d.labelRoomMM(k), d.columnMM(w, k, len(positions))
+	line := max(5.2*k, paper.Type{Points: d.points(9, k)}.LineMM()*0.94)
 	d.Rect(x, y, w, line, nil, paper.Shade(225))
-	d.Mid(x+1, y+line/2, label-2, paper.Type{Points: 8.5 * k}, d.say(words.PaperClock, nil))
+	d.Mid(x+1, y+line/2, label-2, paper.Type{Points: d.points(8.5, k)}, d.say(words.PaperClock, nil))
 	for i, deg := range positions {
-		d.Mid(x+label+float64(i)*column, y+line/2, column, paper.Type{Points: 10 * k, Align: paper.Centre}, d.clock(deg))
+		d.Mid(x+label+float64(i)*column, y+line/2, column, paper.Type{Points: d.points(10, k), Align: paper.Centre}, d.clock(deg))
 	}
 	y += line
 	for _, row := range rows {
@@ -149,16 +171,16 @@ func (d *drawer) clockTable(x, y, w, k float64, rows []clockRow) float64 {
 		if row.texts[0] == "" {
 			tall = max(7.5*k, 5)
 		}
-		d.Mid(x+1, y+tall/2, label-2, paper.Type{Points: 8.5 * k}, row.label)
+		d.Mid(x+1, y+tall/2, label-2, paper.Type{Points: d.points(8.5, k)}, row.label)
 		for i, text := range row.texts {
 			at := x + label + float64(i)*column
 			if text == "" {
 				d.Rect(at, y, column, tall, &paper.Pen{MM: 0.35}, nil)
 				continue
 			}
-			t := paper.Type{Points: 9 * k, Align: paper.Centre}
+			t := paper.Type{Points: d.points(9, k), Align: paper.Centre}
 			if row.bold {
-				t = paper.Type{Points: 12.5 * k, Bold: true, Align: paper.Centre}
+				t = paper.Type{Points: d.points(12.5, k), Bold: true, Align: paper.Centre}
 			}
 			d.Mid(at+0.4, y+tall/2, column-0.8, t, text)
 		}

@@ -24,7 +24,18 @@
 // how the hand turns it, seen from above the nut, on a right-hand thread
 // standing still: clockwise lowers, against the clock raises.
 //
+// # The wave
+//
+// A record plots gaugings: each reading a bar from the leaf that went in to the
+// leaf that did not, and through the bars the estimate's
+//
+//	gap(t) = g0 + A cos t + B sin t
+//
+// with A and B of the engine's position as it then was, and both halves' run-out
+// turned as far as shaft and flange were.
+//
 // # What it leaves out
 //
-// Photos: a visit has none yet.
+// Gaugings between the first and the last are not plotted, only tabled. Photos and
+// the boat's past are the logbook's; a visit from a file has none.
 package report

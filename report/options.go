@@ -109,6 +109,8 @@ type drawer struct {
 	p  *plan.Plan
 	// hide leaves out what the plan says.
 	hide bool
+	// least is the smallest type of a bay card, in points; 0: any.
+	least float64
 }
 
 // begin is an empty document.

@@ -12,6 +12,7 @@ import (
 	"aligner/assets/words"
 	"aligner/hulls/visit"
 	"aligner/report/paper"
+	"aligner/report/say"
 )
 
 // TestContentsLead: as many links as sections (qpdf), each section's title on the
@@ -111,6 +112,11 @@ func hard(t testing.TB) map[string]visit.Document {
 		d.Visit.Date, d.Visit.Rule, d.Visit.State = "", visit.Rule{}, visit.State{}
 		d.Visit.Events = []visit.Event{gauging(-0.09, -0.17, 3)}
 	})
+	solid := document(t, "solid-feet")
+	with("six solid feet", func(d *visit.Document) {
+		*d = visit.Document{Hull: solid.Hull, Visit: solid.Visit}
+		d.Visit.Events = []visit.Event{gauging(-0.2, 0.3, 40)}
+	})
 	return out
 }
 
@@ -118,8 +124,12 @@ func hard(t testing.TB) map[string]visit.Document {
 func TestHardCases(t *testing.T) {
 	for name, d := range hard(t) {
 		in := worked(t, d)
-		for _, kind := range Kinds {
-			pdf := made(t, in, Options{Kind: kind, Size: paper.Letter, Today: "2026-05-14", Quick: true})
+		for i, kind := range Kinds {
+			o := Options{Kind: kind, Size: paper.Letter, Today: "2026-05-14", Quick: true}
+			if i%2 == len(name)%2 {
+				o.Speaker, o.Units = words.In("de"), say.Units{Metric: true, DecimalComma: true}
+			}
+			pdf := made(t, in, o)
 			sound(t, pdf, paper.Letter)
 			if want := map[Kind]int{Bay: 1, Customer: 1, Class: 2}[kind]; want > 0 && Pages(pdf) != want {
 				t.Errorf("%s, %s: %d pages, want %d", name, kind, Pages(pdf), want)

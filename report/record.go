@@ -178,7 +178,7 @@ func (f *flow) recordLookOver() {
 		rows = append(rows, []string{c.Title.Say(f.s, f.u), f.finding(c.State), note})
 	}
 	for _, l := range f.v.LookOver {
-		if !known[l.Check] {
+		if !known[l.Check] && !job.Wider(l.Check) {
 			rows = append(rows, []string{l.Check, f.finding(job.State(l.Finding)), l.Note})
 		}
 	}

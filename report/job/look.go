@@ -76,6 +76,17 @@ var wider = map[string]string{
 	BedSound:    "mounts and bed sound",
 }
 
+// Wider reports whether a finding's check looks at several of the checks listed
+// here in one; it shows at each of them.
+func Wider(check string) bool {
+	for _, w := range wider {
+		if w == check {
+			return true
+		}
+	}
+	return false
+}
+
 // LookOver lists the checks of a boat in the order that matters: the strut
 // before the shaft in it, the shaft before its coupling, what carries the
 // engine before the engine is moved. Each makes the later ones worthless if it
