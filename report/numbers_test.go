@@ -94,7 +94,7 @@ func TestExpectedGapsStandUnderTheirPositions(t *testing.T) {
 func TestRaisingIsAgainstTheClock(t *testing.T) {
 	d := begin(early(t, "low-to-port"), Options{Kind: Bay})
 	for flats, want := range map[int]string{7: "1 turn + 1 flat, anticlockwise", -7: "1 turn + 1 flat, clockwise",
-		12: "2 turns, anticlockwise", -3: "clockwise from above", 14: "2 turns + 2 flats, anticlockwise"} {
+		12: "2 turns, anticlockwise", -3: "clockwise", 14: "2 turns + 2 flats, anticlockwise"} {
 		if got := d.turns(flats); got != want {
 			t.Errorf("%d flats: %q, want %q", flats, got, want)
 		}
