@@ -191,8 +191,12 @@ func (f *holdForm) asked() visit.Gauging {
 	}
 	for _, e := range slices.Backward(d.Visit.Events) {
 		if e.Gauging != nil && !onlyStrips(e.Gauging) {
-			return visit.Gauging{Held: e.Gauging.Held, HeldBy: e.Gauging.HeldBy,
-				ShaftTurnDeg: e.Gauging.ShaftTurnDeg, FlangeTurnDeg: e.Gauging.FlangeTurnDeg}
+			g := visit.Gauging{Held: e.Gauging.Held, HeldBy: e.Gauging.HeldBy,
+				ShaftTurnDeg: e.Gauging.ShaftTurnDeg, FlangeTurnDeg: e.Gauging.FlangeTurnDeg, Between: e.Gauging.Between}
+			if e.Gauging.Apart.MM() > wideMM { // what keeps them so far apart stays
+				g.Apart = e.Gauging.Apart
+			}
+			return g
 		}
 	}
 	g := visit.Gauging{Held: heldToGauge(&d), HeldBy: "hand"}

@@ -133,15 +133,21 @@ func (m *mate) answer() {
 	}
 }
 
-// gapMM is the boat's gap at a place, the faces touching and the halves turned.
-func (m *mate) gapMM(deg, shaftTurnDeg, flangeTurnDeg float64) float64 {
+// gapMM is the boat's gap at a place, the faces touching and the halves turned,
+// through the dummy a gauging has between them.
+func (m *mate) gapMM(deg float64, g *visit.Gauging) float64 {
 	m.t.Helper()
 	var r kinematics.Result
 	if err := m.line.Solve(&m.state, &r); err != nil {
 		m.t.Fatal(err)
 	}
 	a, b := r.Gap.CosMM, r.Gap.SinMM
-	for half, turn := range [2]float64{shaftTurnDeg, flangeTurnDeg} {
+	if g.Between.What == visit.Dummy {
+		sin, cos := math.Sincos((g.Between.ThinAtDeg + g.ShaftTurnDeg) * math.Pi / 180)
+		a += g.Between.Uneven.MM() / 2 * cos
+		b += g.Between.Uneven.MM() / 2 * sin
+	}
+	for half, turn := range [2]float64{g.ShaftTurnDeg, g.FlangeTurnDeg} {
 		sin, cos := math.Sincos(turn * math.Pi / 180)
 		a += m.runOut[half][0]*cos - m.runOut[half][1]*sin
 		b += m.runOut[half][0]*sin + m.runOut[half][1]*cos
@@ -187,7 +193,7 @@ func (m *mate) call(place string, g *visit.Gauging, unit visit.Unit, leaves []fl
 	if err != nil {
 		m.t.Fatal(err)
 	}
-	gap := m.gapMM(deg, g.ShaftTurnDeg, g.FlangeTurnDeg)
+	gap := m.gapMM(deg, g)
 	if unit != visit.InMM {
 		gap /= say.MMPerThou
 	}

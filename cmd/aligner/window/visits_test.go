@@ -57,6 +57,10 @@ func (h *hands) begin(v *visit.Visit) {
 		h.fill("target's place", b.target.place, h.w.writePlace(g.OpensAtDeg))
 		h.fill("target's reason", b.target.reason, g.Reason)
 	}
+	if p := v.UnderPower; p != (visit.UnderPower{}) {
+		h.fill("thrust", b.branch.thrust, h.w.units().Plain(p.ThrustN, 1))
+		h.fill("torque", b.branch.torque, h.w.units().Plain(p.TorqueNM, 1))
+	}
 	h.fill("date", b.rest.date, v.Date)
 	h.fill("visit's note", b.rest.note, v.Note)
 }
@@ -122,6 +126,11 @@ func (h *hands) gauging(g *visit.Gauging) {
 	}
 	h.choose("how it is held", s.hold.held, h.say(words.Of("held", g.Held)))
 	h.choose("what holds it", s.hold.by, h.wordOf("by", g.HeldBy))
+	if of := g.Between; of.What == visit.Dummy {
+		h.choose("what stands between", s.hold.between.what, h.say(words.BetweenDummy))
+		h.fill("uneven by", s.hold.between.uneven, h.w.writeLength(of.Uneven))
+		h.fill("thinnest at", s.hold.between.thin, h.w.writePlace(of.ThinAtDeg))
+	}
 	h.fill("note of the gauging", s.hold.note, g.Note)
 	h.tabTo("the line", s.entry)
 	for _, r := range g.Readings {
@@ -191,7 +200,7 @@ func TestEveryWorkedVisitByKeys(t *testing.T) {
 		t.Run(name, func(t *testing.T) {
 			file := builtin.Visit(t, name)
 			v := &file.Visit
-			w := opened(t, file.Hull.Name)
+			w := openedOn(t, file.Hull.Name, file.Hull)
 			h := &hands{t: t, w: w}
 			h.begin(v)
 			h.lookOver(v)
@@ -244,7 +253,7 @@ func sameVisit(t *testing.T, w *Window, file *visit.Document) {
 	if !slices.EqualFunc(readings[0], readings[1], sameReading) {
 		t.Errorf("read %v, wanted %v", readings[0], readings[1])
 	}
-	if got.Visit.State != file.Visit.State || got.Visit.Target != file.Visit.Target || got.Visit.Rule != file.Visit.Rule || got.Visit.Date != file.Visit.Date || !got.Visit.CautionsMinded {
+	if got.Visit.State != file.Visit.State || got.Visit.Target != file.Visit.Target || got.Visit.Rule != file.Visit.Rule || got.Visit.UnderPower != file.Visit.UnderPower || got.Visit.Date != file.Visit.Date || !got.Visit.CautionsMinded {
 		t.Errorf("begun with %+v %+v %+v", got.Visit.State, got.Visit.Rule, got.Visit.Target)
 	}
 	w.enter(stageGauge)

@@ -28,11 +28,17 @@ func openHull(name string) ([]byte, hulls.Hull, error) {
 // opened is a window on a built-in boat, drawn once.
 func opened(t *testing.T, name string) *Window {
 	t.Helper()
-	app := test.NewTempApp(t)
 	_, h, err := openHull(name)
 	if err != nil {
 		t.Fatal(err)
 	}
+	return openedOn(t, name, h)
+}
+
+// openedOn is a window on a boat that no file may hold.
+func openedOn(t *testing.T, name string, h hulls.Hull) *Window {
+	t.Helper()
+	app := test.NewTempApp(t)
 	win := test.NewTempWindow(t, nil)
 	w, err := New(win, app.Preferences(), name, h, openHull)
 	if err != nil {
