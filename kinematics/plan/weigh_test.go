@@ -9,6 +9,8 @@ import (
 	"testing"
 
 	"aligner/hulls/visit"
+	"aligner/hulls/visit/builtin"
+	"aligner/kinematics/gauge"
 )
 
 // asMove is a plan as it is recorded.
@@ -94,4 +96,28 @@ func TestPlanOfTheRest(t *testing.T) {
 			}
 		}
 	})
+}
+
+// BenchmarkWeigh is what each picture of a drag beside the plan costs.
+func BenchmarkWeigh(b *testing.B) {
+	d := builtin.Visit(b, "v-drive")
+	d.Visit.Events = d.Visit.Events[:2]
+	model, err := gauge.NewModel(&d.Hull, d.Visit.State.Afloat())
+	if err != nil {
+		b.Fatal(err)
+	}
+	e, err := model.Estimate(&d.Visit)
+	if err != nil {
+		b.Fatal(err)
+	}
+	p, err := NewPlanner(&d.Hull, d.Visit.State.Afloat())
+	if err != nil {
+		b.Fatal(err)
+	}
+	m := visit.Move{NutFlats: map[string]float64{d.Hull.Mounts[0].Name: 2}}
+	for b.Loop() {
+		if _, err := p.Weigh(&d.Visit, e, Settings{}, m); err != nil {
+			b.Fatal(err)
+		}
+	}
 }
