@@ -9,6 +9,7 @@ import (
 	"strings"
 	"testing"
 
+	"aligner/hulls"
 	"aligner/hulls/visit"
 )
 
@@ -149,6 +150,11 @@ func TestCaveats(t *testing.T) {
 	c := worked(t, list).Entries[1].Since
 	if !slices.Equal(c.Caveats, []Caveat{BoatStoodElse, MeasuredAnew, LookFailed}) || alike.Caveats != nil {
 		t.Errorf("caveats %v and %v", c.Caveats, alike.Caveats)
+	}
+	learnt := twice(t, h, is, rand.New(rand.NewPCG(2, 1)))
+	learnt[1].Document.Hull.MeasuredResponse = []hulls.Measured{{}}
+	if c := worked(t, learnt).Entries[1].Since; c.Caveats != nil {
+		t.Errorf("she only answered in between, and caveats %v", c.Caveats)
 	}
 	odd := twice(t, h, still(&h), rand.New(rand.NewPCG(2, 1)))
 	first := odd[1].Document.Visit.Events[0].Gauging

@@ -68,6 +68,7 @@ func work(list []Visit, models *modelShelf) (*Past, error) {
 		if d := list[i].Document.Visit.Date; d != "" {
 			list[i].Date = d
 		}
+		list[i].Document.Hull.MeasuredResponse = nil // what she has answered is no measure of her
 	}
 	slices.SortStableFunc(list, func(a, b Visit) int {
 		return cmp.Or(cmp.Compare(a.Date, b.Date), cmp.Compare(a.Number, b.Number))

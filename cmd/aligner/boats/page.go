@@ -140,18 +140,35 @@ func (p *Page) find(typed string) {
 	p.boat.show(nil)
 }
 
-// again reads the list anew after something changed, and stays on its boat.
+// again reads the list anew after something changed, and stays on its boat and on
+// the visit chosen.
 func (p *Page) again() {
-	at := p.list.Chosen()
+	at, chosen := p.list.Chosen(), p.boat.visits.Chosen()
+	var boat logbook.HullID
+	if p.boat.line != nil {
+		boat = p.boat.line.ID
+	}
 	stay := func() {
 		p.counted()
-		if at >= 0 && at < p.shelf.count {
-			p.list.Select(at)
+		if at = p.shelf.place(boat, at); at < 0 {
+			return
+		}
+		p.list.Select(at)
+		if p.boat.line != nil && p.boat.line.ID == boat && chosen > 0 && chosen < len(p.boat.lines) {
+			p.boat.visits.Select(chosen)
 		}
 	}
 	p.shelf.find(p.words.Text, p.aside, stay)
 	p.list.Forget()
 	stay()
+}
+
+// Again reads the list anew when something was worked out meanwhile; a boat's past
+// stays as it is.
+func (p *Page) Again() {
+	if p.past == nil {
+		p.again()
+	}
 }
 
 // counted says how many boats there are, as soon as that is known.

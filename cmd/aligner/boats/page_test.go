@@ -201,3 +201,29 @@ func TestTakenOutAndIn(t *testing.T) {
 		t.Errorf("told %q of a file that is not there", p.told.Text)
 	}
 }
+
+// What was worked out meanwhile shows, and the page stays on its boat and visit,
+// though she now stands elsewhere in the list.
+func TestAgainStaysOnTheBoat(t *testing.T) {
+	b := shelfOf(t)
+	p, _ := opened(t, b, "en")
+	press(p, fyne.KeyDown) // Knot, after Ruff, whose check is overdue
+	if p.boat.name.Text != "Knot" {
+		t.Fatalf("shown %q", p.boat.name.Text)
+	}
+	press(p, fyne.KeyReturn, fyne.KeyDown)
+	line := p.boat.lines[1]
+	if err := b.Summarise(p.boat.lines[0].ID, 0, logbook.Summary{SpreadMM: visit.Known(0.254), Verdict: "outside", Due: "2019-01-01", DueReason: "season"}); err != nil {
+		t.Fatal(err)
+	}
+	p.Again()
+	if p.boat.name.Text != "Knot" || p.list.Chosen() != 0 || p.boat.lines[p.boat.visits.Chosen()].ID != line.ID {
+		t.Errorf("shown %q at %d, visit %d", p.boat.name.Text, p.list.Chosen(), p.boat.visits.Chosen())
+	}
+	if !strings.Contains(p.boat.due.Text, "2019-01-01") {
+		t.Errorf("next check %q", p.boat.due.Text)
+	}
+	if p.desk.Window.Canvas().Focused() != fyne.Focusable(p.boat.visits) {
+		t.Error("the keyboard went elsewhere")
+	}
+}

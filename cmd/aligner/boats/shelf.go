@@ -70,3 +70,20 @@ func (s *shelf) line(i int) (logbook.HullLine, bool) {
 	}
 	return lines[i%atATime], true
 }
+
+// place is where a boat stands now that stood in a line: there, or among the first
+// read; else the line itself, and -1 where there is none.
+func (s *shelf) place(id logbook.HullID, was int) int {
+	if l, ok := s.line(was); ok && l.ID == id {
+		return was
+	}
+	for i, l := range s.pages[0] {
+		if l.ID == id {
+			return i
+		}
+	}
+	if was >= s.count {
+		return -1
+	}
+	return was
+}

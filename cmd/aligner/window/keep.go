@@ -65,9 +65,22 @@ func (w *Window) goOn(with Past) {
 	w.update()
 }
 
-// workOut has the visit that was worked on worked out for lists, when it is
-// left.
+// workOut has the visit that was worked on worked out for lists when it is left,
+// aside; the list of boats, where it stands, then shows it.
 func (w *Window) workOut() {
+	if !w.kept || w.keeper == nil {
+		return
+	}
+	keeper, worked := w.keeper, w.history
+	w.mind.aside(func() { keeper.WorkOut(worked) }, func() {
+		if p, ok := w.page.(interface{ Again() }); ok {
+			p.Again()
+		}
+	})
+}
+
+// workOutNow does it at once: the window closes.
+func (w *Window) workOutNow() {
 	if w.kept && w.keeper != nil {
 		w.keeper.WorkOut(w.history)
 	}

@@ -340,7 +340,7 @@ func (w *Window) close() {
 	w.settings.Boat = w.history.Now().HullName
 	w.settings.Width, w.settings.Height = float64(size.Width), float64(size.Height)
 	w.keepSettings()
-	w.workOut()
+	w.workOutNow()
 	w.leavePage()
 	w.picture.Close()
 	w.win.Close()
