@@ -41,11 +41,11 @@ func made(t testing.TB, in Input, o Options) []byte {
 }
 
 // tool runs one of Debian's poppler-utils or qpdf, named beside each use, on a
-// PDF; the test is skipped, with a word, where it is not installed.
+// PDF; the test fails, with a word, where it is not installed.
 func tool(t *testing.T, pdf []byte, name string, args ...string) string {
 	t.Helper()
 	if _, err := exec.LookPath(name); err != nil {
-		t.Skipf("%s is not installed: .ci/setup test installs it on Debian", name)
+		t.Fatalf("%s is not installed: .ci/setup test installs it on Debian", name)
 	}
 	file := filepath.Join(t.TempDir(), "sheet.pdf")
 	if err := os.WriteFile(file, pdf, 0o644); err != nil {
