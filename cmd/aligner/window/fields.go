@@ -12,6 +12,7 @@ import (
 
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/container"
+	"fyne.io/fyne/v2/driver/desktop"
 	"fyne.io/fyne/v2/theme"
 	"fyne.io/fyne/v2/widget"
 
@@ -53,6 +54,28 @@ func (f *field) commit() {
 	if f.Text != f.was {
 		f.take(f.Text)
 	}
+}
+
+// TypedShortcut undoes the last edit where nothing is being typed, and copies
+// results.
+func (f *field) TypedShortcut(s fyne.Shortcut) {
+	switch s := s.(type) {
+	case *fyne.ShortcutUndo:
+		if f.Text == f.was {
+			f.w.undo()
+			return
+		}
+	case *fyne.ShortcutRedo:
+		if f.Text == f.was {
+			f.w.redo()
+			return
+		}
+	case *desktop.CustomShortcut:
+		if f.w.shortcut(s) {
+			return
+		}
+	}
+	f.Entry.TypedShortcut(s)
 }
 
 // FocusGained brings the line into view.

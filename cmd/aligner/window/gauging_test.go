@@ -326,3 +326,27 @@ func TestOneSeatingOfTwoGaugings(t *testing.T) {
 		t.Error("seated anew, and still one seating")
 	}
 }
+
+// TestUndoWhileGauging: by mouse the line has the keyboard again; in a field where
+// nothing is being typed it undoes the last edit.
+func TestUndoWhileGauging(t *testing.T) {
+	w := opened(t, "Kittiwake")
+	w.enter(stageGauge)
+	call(w, "12 8/10", "4/5")
+	w.win.Canvas().Unfocus() // as a press on a button does
+	w.top.undo.OnTapped()
+	if n := len(w.readings()); n != 1 || w.win.Canvas().Focused() != fyne.Focusable(w.gauging.entry) {
+		t.Errorf("%d readings, the keyboard at %T", n, w.win.Canvas().Focused())
+	}
+	h := handsOn(t, w)
+	h.tabTo("note", w.gauging.hold.note)
+	w.gauging.hold.note.TypedShortcut(&fyne.ShortcutUndo{})
+	if n := len(w.history.Now().Visit.Events); n != 0 {
+		t.Errorf("%d events after undo in a field", n)
+	}
+	h.letters("half")
+	w.gauging.hold.note.TypedShortcut(&fyne.ShortcutRedo{})
+	if n := len(w.history.Now().Visit.Events); n != 0 {
+		t.Error("redo took what is being typed for nothing")
+	}
+}

@@ -52,6 +52,10 @@ func newLookSheet(w *Window) *lookSheet {
 	s.before = widget.NewButton("\u2039", func() { s.step(-1) })
 	s.beyond = widget.NewButton("\u203a", func() { s.step(1) })
 	s.note = newField(w, s.noted)
+	s.note.OnSubmitted = func(string) { // what was found comes next, by its letter
+		s.note.commit()
+		w.win.Canvas().Focus(w.picture)
+	}
 	s.note.SetPlaceHolder(w.speaker.Say(words.LookNoteHint, nil))
 	s.strips = newStripForm(w)
 	bring := newPress(w, w.speaker.Say(words.LookBringPage, nil), w.showBring)

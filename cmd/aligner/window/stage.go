@@ -88,7 +88,12 @@ func (w *Window) enter(to stage) {
 	if to == stageMove && w.picture.Fitted() == scene.ViewWhole {
 		w.look(scene.ViewEngine) // the nuts are to be seen
 	}
-	switch to {
+	w.takeKeyboard()
+}
+
+// takeKeyboard gives the keyboard to what the stage is worked by.
+func (w *Window) takeKeyboard() {
+	switch w.stage {
 	case stageBegin:
 		w.win.Canvas().Focus(w.beginning.focus())
 	case stageGauge:

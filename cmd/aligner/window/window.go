@@ -218,6 +218,9 @@ func (w *Window) travel(way func() (visit.Edit, error), id words.ID) {
 	w.rethink()
 	w.update()
 	w.sentence.SetText(w.speaker.Say(id, words.Args{"What": w.describe(e)}))
+	if w.page == nil && w.win.Canvas().Focused() == nil { // pressed with the mouse
+		w.takeKeyboard()
+	}
 }
 
 // followHull prepares another hull when the history has come to one.
