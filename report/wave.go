@@ -10,6 +10,7 @@ import (
 
 	"aligner/assets/words"
 	"aligner/hulls/visit"
+	"aligner/kinematics/gauge"
 	"aligner/report/paper"
 )
 
@@ -34,7 +35,8 @@ func (d *drawer) waveOf(event int) (w wave, ok bool) {
 				continue
 			}
 			st := d.e.States[s.State]
-			w = wave{s.G0MM, st.CosMM, st.SinMM}
+			dummy := gauge.DummyMM(g)
+			w = wave{s.G0MM, st.CosMM + dummy[0], st.SinMM + dummy[1]}
 			for half, turn := range [2]float64{g.ShaftTurnDeg, g.FlangeTurnDeg} {
 				r := d.e.RunOut[half].MeanMM
 				sin, cos := math.Sincos(turn * math.Pi / 180)

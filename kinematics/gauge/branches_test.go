@@ -92,6 +92,27 @@ func TestADummysFaceIsWhatTouches(t *testing.T) {
 	}
 }
 
+// The leaf asked for next is one that may go or not where the dummy leaves the gap,
+// not where the halves alone would.
+func TestTheNextLeafIsOfTheDummysGap(t *testing.T) {
+	h := builtin.Hull(t, "Kittiwake")
+	m, err := NewModel(&h, false)
+	if err != nil {
+		t.Fatal(err)
+	}
+	const uneven, thin = 0.5, 90.0
+	through := touchingGap(0.02, uneven/2)
+	g := allRound(&visit.Gauging{Held: "seated", Between: visit.Between{What: visit.Dummy, Uneven: visit.Length{Value: uneven, Unit: visit.InMM}, ThinAtDeg: thin}}, 0.02, through)
+	g.Readings = []visit.Reading{g.Readings[0], g.Readings[4], g.Readings[8]}
+	e := estimateOf(t, m, &visit.Visit{Events: []visit.Event{{Gauging: g}}})
+	if e.Next == nil || e.Next.What != TryLeaf {
+		t.Fatalf("asked for %+v", e.Next)
+	}
+	if gap := through(e.Next.ClockDeg * math.Pi / 180); math.Abs(e.Next.LeafMM-gap) > 0.08 {
+		t.Errorf("asked for a leaf of %.3f mm at %g, where the gap is %.3f", e.Next.LeafMM, e.Next.ClockDeg, gap)
+	}
+}
+
 func TestASoftCouplingIsNotGaugedThrough(t *testing.T) {
 	h := builtin.Hull(t, "Kittiwake")
 	h.Coupling.Soft.ThicknessMM = 22

@@ -36,6 +36,7 @@ type Estimate struct {
 	LimitMM    float64
 	TargetMM   [2]float64 // [A, B] aimed at, at rest
 	PowerMM    [2]float64 // what power adds to the gap at rest
+	DummyMM    [2]float64 // what the dummy last gauged through adds, the shaft at its mark
 
 	// Gap is what the engine's position gives in the present state, run-out
 	// taken out.
@@ -111,6 +112,7 @@ func (m *Model) Estimate(v *visit.Visit) (*Estimate, error) {
 	}
 	r.Verdict = CannotTell
 	e := m.gather(v)
+	r.DummyMM = e.dummyMM
 	r.SetAside = e.setAside
 	r.FeelMM = e.feel
 	if len(e.states) == 0 {

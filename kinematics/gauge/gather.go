@@ -21,8 +21,10 @@ type evidence struct {
 	seatings []seating
 	setAside []SetAside
 	runOut   [2]struct{ measured bool }
-	ahead    bool // something was moved after the last gauging
-	tighter  bool // something was tightened after it
+
+	dummyMM [2]float64 // of the last gauging, the shaft at its mark
+	ahead   bool       // something was moved after the last gauging
+	tighter bool       // something was tightened after it
 }
 
 // Ref points at a reading: an event of the visit and a place in its list.
@@ -105,6 +107,9 @@ func (m *Model) gather(v *visit.Visit) *evidence {
 			e.ahead, tightened = false, false
 			e.states[len(e.states)-1].LastEvent = i
 			e.place(v, i)
+			g := *event.Gauging
+			g.ShaftTurnDeg = 0
+			e.dummyMM = DummyMM(&g)
 		}
 	}
 	e.tighter = tightened
@@ -155,7 +160,7 @@ func (e *evidence) place(v *visit.Visit, i int) {
 	}
 	e.seatings = append(e.seatings, seating{number: number, state: k,
 		turn:     turnedBy(g.ShaftTurnDeg, g.FlangeTurnDeg),
-		touching: g.Held == "seated", apartMM: g.Apart.MM(), dummyMM: dummyOf(g), events: []int{i}})
+		touching: g.Held == "seated", apartMM: g.Apart.MM(), dummyMM: DummyMM(g), events: []int{i}})
 }
 
 // lay lays out the rows of every seating.

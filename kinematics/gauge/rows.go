@@ -84,9 +84,9 @@ func (l *layer) gap(clockDeg, radiusMM, least, most, sd float64) {
 	l.e.seatings[l.seating].gapRows++
 }
 
-// dummyOf is what a dummy's own unevenness adds to the gap, [cos, sin]: it turns
-// with the shaft half it is bolted to.
-func dummyOf(g *visit.Gauging) [2]float64 {
+// DummyMM is what a dummy's own unevenness adds to the gap of a gauging, [cos,
+// sin]: it turns with the shaft half it is bolted to.
+func DummyMM(g *visit.Gauging) [2]float64 {
 	b := g.Between
 	if b.What != visit.Dummy {
 		return [2]float64{}

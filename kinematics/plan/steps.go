@@ -20,7 +20,8 @@ type Step struct {
 	// the [A, B] while a slide is still levered.
 	After   gauge.Gaussian
 	OnLever *[2]float64
-	// RunOutMM is what the halves' own faces add with both at their marks.
+	// RunOutMM is what the halves' own faces, and a dummy between them, add with
+	// both halves at their marks.
 	RunOutMM [2]float64
 	// Stop: the step has gone wrong if the gap at this position, the faces
 	// touching, is found outside these.
@@ -142,6 +143,7 @@ func (j *job) sizeAfter(chunk, sofar []float64) float64 {
 // step describes one chunk, done after all before it.
 func (j *job) step(out *Plan, chunk, sofar []float64) Step {
 	s := Step{Moves: make([]int, len(chunk)), NutFlats: make([]int, len(j.hull.Mounts)), SlideMM: make([]float64, len(j.hull.Mounts)), After: j.chance.after(sofar)}
+	s.RunOutMM = j.e.DummyMM
 	for half := range j.e.RunOut {
 		for k := range 2 {
 			s.RunOutMM[k] += j.e.RunOut[half].MeanMM[k]
