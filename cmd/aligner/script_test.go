@@ -27,7 +27,14 @@ import (
 	"github.com/rogpeppe/go-internal/testscript"
 )
 
-func TestMain(m *testing.M) { testscript.Main(m, map[string]func(){"aligner": main}) }
+// TestMain makes the tests of this process speak English wherever they run; scripts
+// have an environment of their own.
+func TestMain(m *testing.M) {
+	if len(os.Args) > 1 && strings.HasPrefix(os.Args[1], "-test.") { // else it is the program, run by a script
+		os.Setenv("LC_ALL", "en_US.UTF-8")
+	}
+	testscript.Main(m, map[string]func(){"aligner": main})
+}
 
 func TestScripts(t *testing.T) {
 	testscript.Run(t, testscript.Params{
