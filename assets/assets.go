@@ -20,7 +20,7 @@ import (
 	"strings"
 )
 
-//go:embed hulls/*.hull.json visits/*.visit.json schemas/*.schema.json
+//go:embed hulls/*.hull.json visits/*.visit.json lessons/*.lesson.json schemas/*.schema.json
 var files embed.FS
 
 // HullExt ends the name of every hull file.
@@ -62,6 +62,25 @@ func Visit(name string) ([]byte, bool) {
 		return nil, false
 	}
 	return read("visits/" + wanted + VisitExt), true
+}
+
+// LessonExt ends the name of every lesson file.
+const LessonExt = ".lesson.json"
+
+// lessonNames in the order to learn by.
+var lessonNames = []string{"sag", "angle-and-offset", "one-nut", "twist", "run-out", "leaves", "held", "v-drive", "tightening", "target"}
+
+// LessonNames lists the built-in lessons.
+func LessonNames() []string { return append([]string(nil), lessonNames...) }
+
+// Lesson gives the file of a built-in lesson by its name, with or without the file's
+// ending.
+func Lesson(name string) ([]byte, bool) {
+	wanted := strings.TrimSuffix(strings.ToLower(name), LessonExt)
+	if !slices.Contains(lessonNames, wanted) {
+		return nil, false
+	}
+	return read("lessons/" + wanted + LessonExt), true
 }
 
 // Schema gives the JSON Schema (2020-12) of a file format by its name, such as

@@ -4,10 +4,12 @@ package main
 
 import (
 	"fmt"
+	"strings"
 
 	"aligner/assets/words"
 	"aligner/hulls"
 	"aligner/hulls/visit"
+	"aligner/report/lesson"
 )
 
 type checkCmd struct {
@@ -72,6 +74,10 @@ func (c *checkCmd) check(file string) (line string, r hulls.Report) {
 		}
 		return speaker.Say(words.CheckVisitOk, words.Args{"File": file, "Hull": d.Hull.Name, "Gaugings": count(words.Gaugings, gaugings),
 			"Readings": count(words.Readings, readings), "Moves": count(words.MovesMade, moves)}), r
+	}
+	if strings.HasSuffix(file, lesson.Ext) {
+		l, r := openLesson(file)
+		return speaker.Say(words.CheckLessonOk, words.Args{"File": file, "Title": l.Title["en"], "Hull": l.Hull.Name, "Count": len(l.Watch)}), r
 	}
 	h, r := lookOver(file)
 	if len(r.Refusals) == 0 {

@@ -25,6 +25,7 @@ type commands struct {
 	Plan     planCmd     `cmd:"" help:"${help_plan}"`
 	Sheet    sheetCmd    `cmd:"" help:"${help_sheet}"`
 	Problem  problemCmd  `cmd:"" name:"report-problem" help:"${help_problem}"`
+	Lessons  lessonsCmd  `cmd:"" help:"${help_lessons}"`
 	Why      whyCmd      `cmd:"" help:"${help_why}"`
 	Trouble  troubleCmd  `cmd:"" help:"${help_trouble}"`
 	Check    checkCmd    `cmd:"" help:"${help_check}"`
@@ -96,6 +97,7 @@ func helpWords() kong.Vars {
 		words.HelpEstimate, words.HelpVisit, words.HelpPlan, words.HelpPlanWanted,
 		words.HelpProblem, words.HelpProblemVisit, words.HelpProblemOut,
 		words.HelpSheet, words.HelpSheetKind, words.HelpSheetOut, words.HelpSheetPaper, words.HelpSheetLooking, words.HelpSheetUntil,
+		words.HelpLessons, words.HelpLessonsList, words.HelpLessonsShow, words.HelpLesson, words.HelpLessonAnswer,
 		words.HelpWhy, words.HelpWhyNut, words.HelpWhySlide,
 		words.HelpTrouble, words.HelpTroubleOf, words.HelpTroubleSymptom, words.HelpTroubleTest,
 		words.HelpHulls, words.HelpHullsList, words.HelpHullsShow, words.HelpHull,

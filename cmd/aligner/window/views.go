@@ -132,6 +132,7 @@ func (w *Window) showMore(from fyne.CanvasObject) {
 		fyne.NewMenuItem(w.speaker.Say(words.WithKey, words.Args{"What": w.speaker.Say(words.TroubleTitle, nil), "Key": string(troublesKey)}), w.seeTroubles),
 		fyne.NewMenuItem(w.speaker.Say(words.WithKey, words.Args{"What": w.speaker.Say(words.WhyTitle, nil), "Key": string(whysKey)}), w.seeWhys),
 		fyne.NewMenuItem(w.speaker.Say(words.WithKey, words.Args{"What": w.speaker.Say(words.CounterTitle, nil), "Key": "ctrl-" + string(counterKey)}), w.seeCounter),
+		fyne.NewMenuItem(w.speaker.Say(words.WithKey, words.Args{"What": w.speaker.Say(words.LessonTitle, nil), "Key": "ctrl-" + string(lessonsKey)}), w.seeLessons),
 		item(words.HelpButton, w.showHelp),
 		item(words.LookBringPage, w.showBring),
 		item(words.CopyText, func() { w.copyResults(false) }),

@@ -1,0 +1,17 @@
+package window
+
+// This file turns to the page of lessons.
+
+import (
+	"fyne.io/fyne/v2"
+
+	"aligner/cmd/aligner/lessons"
+	"aligner/cmd/aligner/page"
+)
+
+// lessonsKey turns to the lessons wherever the keyboard is, with the control key held.
+const lessonsKey = fyne.KeyL
+
+func (w *Window) seeLessons() {
+	w.turnTo(func(d page.Desk) page.Page { return lessons.New(d) })
+}
