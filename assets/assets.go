@@ -49,7 +49,7 @@ const VisitExt = ".visit.json"
 
 // visitNames in the order to learn by; each names its difficulty.
 var visitNames = []string{"first-job", "low-to-port", "v-drive", "crooked-flange", "bent-shaft", "burr", "half-rim",
-	"hogging", "stuck-nut", "solid-feet", "dummy", "under-power"}
+	"hogging", "stuck-nut", "solid-feet", "dummy", "under-power", "far-apart"}
 
 // VisitNames lists the built-in visits.
 func VisitNames() []string { return append([]string(nil), visitNames...) }

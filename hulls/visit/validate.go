@@ -47,6 +47,7 @@ type checker struct {
 	v           *Visit
 	h           *hulls.Hull
 	thicknesses []float64 // what the leaves can make, in mm
+	wide        bool      // the gauging judged has its faces farther apart than leaves reach
 	report      hulls.Report
 }
 

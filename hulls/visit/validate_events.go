@@ -44,6 +44,7 @@ func (c *checker) gauging(g Gauging, place string) {
 	if len(g.Readings) > mostReadings {
 		c.refuse(place+".readings", fmt.Sprintf("a list of %d", len(g.Readings)), fmt.Sprintf("at most %d", mostReadings), "begin another gauging")
 	}
+	c.wide = g.Apart.MM() > WideMM
 	for i, r := range g.Readings {
 		if r == nil {
 			c.refuse(at(place+".readings", i), "nothing", "a reading", "delete it")

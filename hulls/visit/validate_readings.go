@@ -15,13 +15,25 @@ import (
 // gaps are the thicknesses a reading may name, in thou: 0 to 50 mm.
 var gaps = window{0, 2000, 0, 500, ""}
 
+// WideMM is a gap no leaf reaches across: it is read with a block and leaves
+// together, or with inside calipers (own judgement: twice the thickest leaf of a
+// common set).
+const WideMM = 3.0
+
+// wideGaps are the same where the faces are held so far apart.
+var wideGaps = window{0, 4000, 0, 1500, ""}
+
 // limits holds what goes below what stops, and both against the leaves.
 func (c *checker) limits(place string, goes, stops Length) {
 	if !goes.Given() && !stops.Given() {
 		c.refuse(place, "neither goes nor stops", "one of them at least", "add what was measured")
 	}
-	c.length(place+".goes", goes, gaps)
-	c.length(place+".stops", stops, gaps)
+	may := gaps
+	if c.wide {
+		may = wideGaps
+	}
+	c.length(place+".goes", goes, may)
+	c.length(place+".stops", stops, may)
 	if goes.Given() && stops.Given() && !(goes.MM() < stops.MM()) {
 		c.refuse(place, fmt.Sprintf("goes %s, stops %s", goes.show(), stops.show()), "a thinner leaf that goes than the one that stops", "see whether the two are the wrong way round")
 	}
@@ -33,7 +45,7 @@ func (l Length) show() string { return strictjson.Plain(l.Value) + " " + string(
 // ownLeaf doubts a leaf the set cannot make. A set in one unit may be read in
 // the other, rounded, so half a tenth of a thou is let pass.
 func (c *checker) ownLeaf(place, key string, l Length) {
-	if !l.Given() {
+	if !l.Given() || c.wide {
 		return
 	}
 	mm := l.MM()

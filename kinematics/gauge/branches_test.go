@@ -104,7 +104,7 @@ func TestTheNextLeafIsOfTheDummysGap(t *testing.T) {
 	through := touchingGap(0.02, uneven/2)
 	g := allRound(&visit.Gauging{Held: "seated", Between: visit.Between{What: visit.Dummy, Uneven: visit.Length{Value: uneven, Unit: visit.InMM}, ThinAtDeg: thin}}, 0.02, through)
 	g.Readings = []visit.Reading{g.Readings[0], g.Readings[4], g.Readings[8]}
-	e := estimateOf(t, m, &visit.Visit{Events: []visit.Event{{Gauging: g}}})
+	e := estimateOf(t, m, &visit.Visit{Reach: visit.Arc{FromDeg: 60, ToDeg: 120}, Events: []visit.Event{{Gauging: g}}})
 	if e.Next == nil || e.Next.What != TryLeaf {
 		t.Fatalf("asked for %+v", e.Next)
 	}
@@ -165,6 +165,31 @@ func TestAWideGap(t *testing.T) {
 	e := estimateOf(t, m, &visit.Visit{Events: []visit.Event{{Gauging: allRound(g, 0.05, wide)}}})
 	if !e.Flat || math.Abs(e.Gap.MeanMM[0]-a) > 0.03 || math.Abs(e.Gap.MeanMM[1]-b) > 0.03 {
 		t.Errorf("estimated %v, true %v, %v; flat %v, odd %v", e.Gap.MeanMM, a, b, e.Flat, e.Odd)
+	}
+}
+
+// An estimate is asked for after every reading: none of them may be refused, nor
+// where nobody said how far apart the faces are held.
+func TestAWideGapReadingByReading(t *testing.T) {
+	doc := builtin.Visit(t, "far-apart")
+	m, err := NewModel(&doc.Hull, doc.Visit.State.Afloat())
+	if err != nil {
+		t.Fatal(err)
+	}
+	for n, event := range doc.Visit.Events {
+		if event.Gauging == nil {
+			continue
+		}
+		for k := range event.Gauging.Readings {
+			v := doc.Visit
+			v.Events = append([]visit.Event(nil), v.Events[:n+1]...)
+			g := *event.Gauging
+			g.Readings = g.Readings[:k+1]
+			v.Events[n].Gauging = &g
+			estimateOf(t, m, &v)
+			g.Apart = visit.Length{}
+			estimateOf(t, m, &v)
+		}
 	}
 }
 

@@ -165,9 +165,9 @@ func (r *Estimate) states(e *evidence, f *fit) {
 		if seat.gapRows == 0 {
 			continue
 		}
-		w := e.num.gapOf(f.B, seat.state, seat.turn)
-		r.Seatings = append(r.Seatings, Seating{Events: seat.events, State: seat.state, G0MM: f.B[i],
-			SD: math.Sqrt(f.Covariance.At(i, i)), LeastMM: f.B[i] - math.Hypot(w[0]+seat.dummyMM[0], w[1]+seat.dummyMM[1]),
+		w, g0 := e.num.gapOf(f.B, seat.state, seat.turn), f.B[i]+seat.apartMM
+		r.Seatings = append(r.Seatings, Seating{Events: seat.events, State: seat.state, G0MM: g0,
+			SD: math.Sqrt(f.Covariance.At(i, i)), LeastMM: g0 - math.Hypot(w[0]+seat.dummyMM[0], w[1]+seat.dummyMM[1]),
 			Touching: seat.touching, Touched: f.touching[s]})
 	}
 }

@@ -8,6 +8,7 @@ import (
 
 	"gonum.org/v1/gonum/mat"
 
+	"aligner/hulls/visit"
 	"aligner/kinematics/gauge/interval"
 )
 
@@ -64,7 +65,7 @@ func (e *evidence) believed(b beliefs) []interval.Row {
 	}
 	for s := range e.seatings {
 		if !b.touching[s] {
-			add(e.num.seating(s), e.seatings[s].apartMM, openBeliefMM)
+			add(e.num.seating(s), 0, openBeliefMM)
 		}
 	}
 	return rows
@@ -79,7 +80,7 @@ func (e *evidence) apartRows() []interval.Row {
 	var rows []interval.Row
 	for s := range e.seatings {
 		seat := &e.seatings[s]
-		if seat.gapRows == 0 || !seat.touching {
+		if seat.gapRows == 0 || !seat.touching || seat.apartMM > visit.WideMM {
 			continue
 		}
 		for hour := range 12 {
@@ -87,16 +88,19 @@ func (e *evidence) apartRows() []interval.Row {
 			x := e.num.row()
 			e.num.addGap(x, seat.state, seat.turn, true, true, cos, sin)
 			x[e.num.seating(s)] = 1
-			rows = append(rows, interval.Row{X: x, Least: -seat.dummy(30 * float64(hour)), Most: math.Inf(1), Scale: throughMM})
+			rows = append(rows, interval.Row{X: x, Least: -seat.apartMM - seat.dummy(30*float64(hour)), Most: math.Inf(1), Scale: throughMM})
 		}
 	}
 	return rows
 }
 
-// touchRow is the belief g0 = amplitude (+ the distance held), laid out round
-// the unknowns at.
+// touchRow is the belief g0 = amplitude, laid out round the unknowns at. Of a wide
+// gap the distance held is known worse than any amplitude, which is then left out.
 func (e *evidence) touchRow(s int, at []float64) interval.Row {
 	seat := &e.seatings[s]
+	if seat.apartMM > visit.WideMM {
+		return interval.Row{X: e.num.unit(e.num.seating(s)), Scale: max(apartMM, apartPart*seat.apartMM)}
+	}
 	of := e.num.gapOf(at, seat.state, seat.turn)
 	w := [2]float64{of[0] + seat.dummyMM[0], of[1] + seat.dummyMM[1]}
 	amplitude := math.Sqrt(w[0]*w[0] + w[1]*w[1] + softenMM*softenMM)
@@ -104,10 +108,10 @@ func (e *evidence) touchRow(s int, at []float64) interval.Row {
 	x := e.num.row()
 	e.num.addGap(x, seat.state, seat.turn, true, true, -u[0], -u[1])
 	x[e.num.seating(s)] = 1
-	about := amplitude - u[0]*of[0] - u[1]*of[1] + seat.apartMM
+	about := amplitude - u[0]*of[0] - u[1]*of[1]
 	sd := touchMM
 	if seat.apartMM > 0 {
-		sd = max(apartMM, apartPart*seat.apartMM)
+		sd = apartMM
 	}
 	return interval.Row{X: x, Least: about, Most: about, Scale: sd}
 }

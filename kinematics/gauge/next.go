@@ -95,7 +95,7 @@ func (m *Model) bestLeaf(e *evidence, f *fit, r *Estimate, v *visit.Visit, doubt
 		l.centred = l.g.Held == "centred"
 		x, c := l.gapRow(deg, 0, true, true)
 		x[e.num.seating(seat)] = 1
-		c += e.seatings[seat].dummy(deg)
+		c += e.seatings[seat].apartMM + e.seatings[seat].dummy(deg)
 		says := e.predict(f, x, last)
 		at, _ := slices.BinarySearch(leaves, says.mean+c)
 		for _, leaf := range leaves[max(0, at-2):min(len(leaves), at+2)] {

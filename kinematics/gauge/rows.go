@@ -79,7 +79,8 @@ func (l *layer) gap(clockDeg, radiusMM, least, most, sd float64) {
 	if radiusMM != 0 {
 		far = radiusMM / l.e.model.radiusMM
 	}
-	c += far * l.e.seatings[l.seating].dummy(clockDeg)
+	seat := &l.e.seatings[l.seating]
+	c += seat.apartMM + far*seat.dummy(clockDeg)
 	l.add(x, least-c, most-c, sd, clockDeg)
 	l.e.seatings[l.seating].gapRows++
 }

@@ -44,6 +44,7 @@ var stories = []story{
 	{name: "solid-feet", gaugings: 5, moves: 1, first: gauge.Outside, trueThou: [2]float64{-3.11, -0.79}},
 	{name: "dummy", gaugings: 5, moves: 1, first: gauge.Outside, trueThou: [2]float64{0.10, -0.80}},
 	{name: "under-power", gaugings: 5, moves: 1, first: gauge.Outside, trueThou: [2]float64{-0.49, 0.72}},
+	{name: "far-apart", gaugings: 5, moves: 1, first: gauge.Outside, trueThou: [2]float64{-3.38, -1.32}},
 }
 
 // demo is a built-in visit made ready to be asked about.

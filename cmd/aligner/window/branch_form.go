@@ -59,15 +59,12 @@ func (f *betweenForm) show(d *visit.Document, g *visit.Gauging) {
 		lines = append(lines, w.speaker.Say(words.HoldBetweenSoft, words.Args{"Hull": d.Hull.Name,
 			"Thickness": w.units().MM(soft.ThicknessMM), "InPlace": allowed}))
 	}
-	if apart := g.Apart.MM(); apart > wideMM {
+	if apart := g.Apart.MM(); apart > visit.WideMM {
 		lines = append(lines, w.speaker.Say(words.HoldWide, words.Args{"Apart": w.units().MM(apart)}))
 	}
 	f.told.SetText(strings.Join(lines, "\n"))
 	showIf(f.told, len(lines) > 0)
 }
-
-// wideMM is a gap no leaf reaches across.
-const wideMM = 3
 
 // branchForm is the gap under power and the other of two jobs.
 type branchForm struct {

@@ -193,7 +193,7 @@ func (f *holdForm) asked() visit.Gauging {
 		if e.Gauging != nil && !onlyStrips(e.Gauging) {
 			g := visit.Gauging{Held: e.Gauging.Held, HeldBy: e.Gauging.HeldBy,
 				ShaftTurnDeg: e.Gauging.ShaftTurnDeg, FlangeTurnDeg: e.Gauging.FlangeTurnDeg, Between: e.Gauging.Between}
-			if e.Gauging.Apart.MM() > wideMM { // what keeps them so far apart stays
+			if e.Gauging.Apart.MM() > visit.WideMM { // what keeps them so far apart stays
 				g.Apart = e.Gauging.Apart
 			}
 			return g

@@ -194,6 +194,12 @@ func (m *mate) call(place string, g *visit.Gauging, unit visit.Unit, leaves []fl
 		m.t.Fatal(err)
 	}
 	gap := m.gapMM(deg, g)
+	if g.Apart.MM() > visit.WideMM { // block and leaves, to a twentieth of a mm
+		low := math.Floor((gap+g.Apart.MM())/0.05) * 0.05
+		m.keys(fmt.Sprintf("%s %.2f/%.2fmm", place, low, low+0.05))
+		m.press(fyne.KeyReturn)
+		return
+	}
 	if unit != visit.InMM {
 		gap /= say.MMPerThou
 	}

@@ -68,7 +68,7 @@ func (w *Window) inBackground(work, rest func()) {
 func (t *thinking) readyFor(d *visit.Document) bool {
 	afloat := d.Visit.State.Afloat()
 	if t.hull != nil && t.afloat == afloat && reflect.DeepEqual(*t.hull, d.Hull) {
-		return t.err == nil
+		return t.model != nil && t.planner != nil // what failed of another visit is over
 	}
 	h := d.Hull
 	*t = thinking{hull: &h, afloat: afloat, asked: t.asked, aside: t.aside}

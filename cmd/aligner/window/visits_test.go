@@ -61,6 +61,10 @@ func (h *hands) begin(v *visit.Visit) {
 		h.fill("thrust", b.branch.thrust, h.w.units().Plain(p.ThrustN, 1))
 		h.fill("torque", b.branch.torque, h.w.units().Plain(p.TorqueNM, 1))
 	}
+	if l := v.Linked; l.Job != "" {
+		h.choose("which of two jobs", b.branch.job, h.say(words.Of("linked", l.Job)))
+		h.fill("the other job", b.branch.other, l.Other)
+	}
 	h.fill("date", b.rest.date, v.Date)
 	h.fill("visit's note", b.rest.note, v.Note)
 }
@@ -126,6 +130,9 @@ func (h *hands) gauging(g *visit.Gauging) {
 	}
 	h.choose("how it is held", s.hold.held, h.say(words.Of("held", g.Held)))
 	h.choose("what holds it", s.hold.by, h.wordOf("by", g.HeldBy))
+	if g.Apart.Given() {
+		h.fill("held apart", s.hold.apart, h.w.writeLength(g.Apart))
+	}
 	if of := g.Between; of.What == visit.Dummy {
 		h.choose("what stands between", s.hold.between.what, h.say(words.BetweenDummy))
 		h.fill("uneven by", s.hold.between.uneven, h.w.writeLength(of.Uneven))
@@ -253,7 +260,7 @@ func sameVisit(t *testing.T, w *Window, file *visit.Document) {
 	if !slices.EqualFunc(readings[0], readings[1], sameReading) {
 		t.Errorf("read %v, wanted %v", readings[0], readings[1])
 	}
-	if got.Visit.State != file.Visit.State || got.Visit.Target != file.Visit.Target || got.Visit.Rule != file.Visit.Rule || got.Visit.UnderPower != file.Visit.UnderPower || got.Visit.Date != file.Visit.Date || !got.Visit.CautionsMinded {
+	if got.Visit.State != file.Visit.State || got.Visit.Target != file.Visit.Target || got.Visit.Rule != file.Visit.Rule || got.Visit.UnderPower != file.Visit.UnderPower || got.Visit.Linked != file.Visit.Linked || got.Visit.Date != file.Visit.Date || !got.Visit.CautionsMinded {
 		t.Errorf("begun with %+v %+v %+v", got.Visit.State, got.Visit.Rule, got.Visit.Target)
 	}
 	w.enter(stageGauge)

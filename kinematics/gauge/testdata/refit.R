@@ -17,7 +17,7 @@ suppressMessages({library(survival); library(jsonlite)})
 thou <- 0.0254
 top <- "../../../assets"
 visits <- c("first-job", "low-to-port", "v-drive", "crooked-flange", "bent-shaft", "burr", "half-rim", "hogging",
-  "stuck-nut", "solid-feet", "dummy", "under-power")
+  "stuck-nut", "solid-feet", "dummy", "under-power", "far-apart")
 choices <- list( # untrue halves: shaft, flange; every seating touches
   "crooked-flange" = c(FALSE, TRUE),
   "bent-shaft" = c(TRUE, FALSE))
@@ -83,7 +83,8 @@ refit <- function(name) {
   }
   gap <- function(s, deg, least, most, err) {
     x <- wave(s, cos(rad(deg)), sin(rad(deg))); x[g0(s)] <- 1
-    known <- sum(S[[s]]$dummy * c(cos(rad(deg)), sin(rad(deg))))
+    # g0 is counted from the distance held, so that survreg meets no huge numbers.
+    known <- sum(S[[s]]$dummy * c(cos(rad(deg)), sin(rad(deg)))) + S[[s]]$apart
     add(x, least - known, most - known, err)
   }
 
@@ -129,8 +130,9 @@ refit <- function(name) {
   for (half in 1:2) for (i in 2 * half - 1:0) add(unit(i), 0, 0, if (untrue[half] || measured[half]) 4 * thou else 0.4 * thou)
   for (k in seq_len(all$states)) for (i in 1:4) add(unit(at(k) + i), 0, 0, if (i <= 2) 1 else 3)
   touching <- gauged & sapply(S, function(q) q$seated)
-  for (s in which(!touching)) add(unit(g0(s)), S[[s]]$apart, S[[s]]$apart, 1)
-  for (s in which(touching)) for (h in 0:11) gap(s, 30 * h, 0, Inf, 0.1 * thou) # never in one another
+  for (s in which(!touching)) add(unit(g0(s)), 0, 0, 1)
+  # Never in one another; faces an inch apart are no nearer to it than survreg can tell.
+  for (s in which(touching)) if (S[[s]]$apart == 0) for (h in 0:11) gap(s, 30 * h, 0, Inf, 0.1 * thou)
 
   solve1 <- function(X, lo, hi, sd, init) {
     lo <- lo / sd; hi <- hi / sd
@@ -145,16 +147,17 @@ refit <- function(name) {
   b <- qr.coef(qr(rbind(X[two, ] * w, diag(1e-3, n))), c((lo[two] + hi[two]) / 2 * w, numeric(n)))
 
   # Touching, g0 is the gap's own amplitude within 0.4 thou, its tip rounded by
-  # 0.1 thou, and so much more as the faces are held apart, within 2 % of that; laid out round b until nothing moves.
+  # 0.1 thou, counted from the distance held. Held apart by more
+  # than a leaf reaches, g0 is that distance, within 2 %; laid out round b until nothing moves.
   for (turn in 1:2000) {
     Xt <- X; lt <- lo; st <- sd
     for (s in which(touching)) {
       of <- c(sum(wave(s, 1, 0) * b), sum(wave(s, 0, 1) * b))
       w <- of + S[[s]]$dummy; apart <- S[[s]]$apart
       amp <- sqrt(sum(w^2) + (0.1 * thou)^2); u <- w / amp
-      x <- wave(s, -u[1], -u[2]); x[g0(s)] <- 1
-      Xt <- rbind(Xt, x); lt <- c(lt, amp - sum(u * of) + apart)
-      st <- c(st, if (apart > 0) max(thou, 0.02 * apart) else 0.4 * thou)
+      x <- if (apart > 3) numeric(n) else wave(s, -u[1], -u[2]); x[g0(s)] <- 1
+      Xt <- rbind(Xt, x); lt <- c(lt, if (apart > 3) 0 else amp - sum(u * of))
+      st <- c(st, if (apart > 3) max(thou, 0.02 * apart) else if (apart > 0) thou else 0.4 * thou)
     }
     f <- solve1(Xt, lt, c(hi, tail(lt, sum(touching))), st, b)
     new <- unname(coef(f))
