@@ -4,6 +4,7 @@ package kinematics
 
 import (
 	"math"
+	"slices"
 
 	"aligner/kinematics/shaftline"
 )
@@ -71,6 +72,15 @@ func (g Gap) OpensAtDeg() float64 {
 		d = 0
 	}
 	return d
+}
+
+// Clone is a copy that shares nothing with what the drive line uses again.
+func (r *Result) Clone() Result {
+	c := *r
+	c.MountLoadN = slices.Clone(r.MountLoadN)
+	c.BearingForceN = slices.Clone(r.BearingForceN)
+	c.BearingClearanceMM = slices.Clone(r.BearingClearanceMM)
+	return c
 }
 
 // Parts are what a gap is made of, each [cos, sin] in mm; they add up to it.

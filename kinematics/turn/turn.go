@@ -56,7 +56,7 @@ func Play(h *hulls.Hull, stands kinematics.State, fault kinematics.RunOut, set S
 		if err := d.Solve(&s.State, &s.Result); err != nil {
 			return nil, err
 		}
-		s.Result = own(&s.Result)
+		s.Result = s.Result.Clone()
 		s.FibreMPa = fibre(h, &s.Result, s.TurnDeg)
 		t.Steps = append(t.Steps, s)
 	}
@@ -66,15 +66,6 @@ func Play(h *hulls.Hull, stands kinematics.State, fault kinematics.RunOut, set S
 	}
 	t.sort(&lined)
 	return t, nil
-}
-
-// own copies what the drive line uses again.
-func own(r *kinematics.Result) kinematics.Result {
-	c := *r
-	c.MountLoadN = append([]float64(nil), r.MountLoadN...)
-	c.BearingForceN = append([][2]float64(nil), r.BearingForceN...)
-	c.BearingClearanceMM = append([]float64(nil), r.BearingClearanceMM...)
-	return c
 }
 
 // fibre is the stress at the mark: M c / I of a round bar, 32 M / (pi d^3), with the

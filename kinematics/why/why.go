@@ -85,7 +85,7 @@ func With(d *kinematics.DriveLine, h *hulls.Hull, from kinematics.State, m Move)
 	if err := d.Solve(&before, &w.Before); err != nil {
 		return nil, err
 	}
-	w.Before = kept(&w.Before)
+	w.Before = w.Before.Clone()
 	if err := d.Solve(&after, &w.After); err != nil {
 		return nil, err
 	}
@@ -101,15 +101,6 @@ func filled(s kinematics.State, n int) kinematics.State {
 	}
 	s.LiftMM, s.SlideMM = room(s.LiftMM), room(s.SlideMM)
 	return s
-}
-
-// kept copies what an answer shares with the next one.
-func kept(r *kinematics.Result) kinematics.Result {
-	c := *r
-	c.MountLoadN = append([]float64(nil), r.MountLoadN...)
-	c.BearingForceN = append([][2]float64(nil), r.BearingForceN...)
-	c.BearingClearanceMM = append([]float64(nil), r.BearingClearanceMM...)
-	return c
 }
 
 func less(a, b [2]float64) [2]float64 { return [2]float64{a[0] - b[0], a[1] - b[1]} }

@@ -14,6 +14,7 @@ import (
 	"aligner/assets/words"
 	"aligner/hulls"
 	"aligner/kinematics"
+	"aligner/kinematics/turn"
 	"aligner/report/say"
 )
 
@@ -34,62 +35,31 @@ const shakeMM = 10 * 0.0254
 const steps = 12
 
 // ShakeOf works it out for a boat. Both are faults of the same size at the faces:
-// what is out of line is put there by the flange's own face standing still, which
-// bends the shaft as an engine tipped by as much would.
+// what is out of line is put there by a face that stands still, which bends the shaft
+// as an engine tipped by as much would.
 func ShakeOf(h *hulls.Hull, afloat bool) (s Shake, err error) {
-	line, err := kinematics.Prepare(*h)
-	if err != nil {
-		return s, err
-	}
 	s.GapMM = shakeMM
-	var r kinematics.Result
-	force := func(turn float64, mm float64) ([][2]float64, error) {
-		state := kinematics.State{Held: kinematics.Bolted, Afloat: afloat,
-			RunOut: kinematics.RunOut{ShaftMM: mm / 2, ShaftTurnDeg: turn}}
-		if err := line.Solve(&state, &r); err != nil {
-			return nil, err
-		}
-		return append([][2]float64(nil), r.BearingForceN...), nil
-	}
-	rest, err := force(0, 0)
+	stands := kinematics.State{Afloat: afloat}
+	lined, err := turn.Play(h, stands, kinematics.RunOut{}, turn.Settings{Steps: 1})
 	if err != nil {
 		return s, err
 	}
-	restMoment := r.CouplingMomentNMM
-	back, err := force(180, shakeMM)
+	round, err := turn.Play(h, stands, kinematics.RunOut{ShaftMM: shakeMM / 2}, turn.Settings{Steps: steps})
 	if err != nil {
 		return s, err
 	}
-	backMoment := r.CouplingMomentNMM
-	still, err := force(0, shakeMM)
-	if err != nil {
-		return s, err
-	}
-	// Only sizes are told of the moment: |M0 + m| and |M0 - m| give |m|.
-	s.MomentNMM = math.Sqrt(max(0, (square(r.CouplingMomentNMM)+square(backMoment))/2-square(restMoment)))
+	rest, still := &lined.Steps[0].Result, &round.Steps[0].Result
+	s.MomentNMM = math.Hypot(still.CouplingBendNMM[0]-rest.CouplingBendNMM[0], still.CouplingBendNMM[1]-rest.CouplingBendNMM[1])
 	d := h.Shaft.DiameterMM
 	s.StressMPa = s.MomentNMM / (math.Pi * d * d * d / 32) // section modulus of a round bar
 	for i, b := range h.Bearings {
-		most := 0.0
-		for k := range steps {
-			f, err := force(360*float64(k)/steps, shakeMM)
-			if err != nil {
-				return s, err
-			}
-			if back, err = force(360*float64(k)/steps+180, shakeMM); err != nil {
-				return s, err
-			}
-			most = max(most, math.Hypot(f[i][0]-back[i][0], f[i][1]-back[i][1])/2)
-		}
-		if most >= s.SwingN {
-			s.Bearing, s.SwingN = b.Name, most
-			s.SteadyN = math.Hypot(still[i][0]-rest[i][0], still[i][1]-rest[i][1])
+		if swing := round.SwingN[i]; swing >= s.SwingN {
+			s.Bearing, s.SwingN = b.Name, swing
+			s.SteadyN = math.Hypot(still.BearingForceN[i][0]-rest.BearingForceN[i][0], still.BearingForceN[i][1]-rest.BearingForceN[i][1])
 		}
 	}
 	return s, nil
 }
-
-func square(v float64) float64 { return v * v }
 
 // Text says both.
 func (s *Shake) Text(in words.Speaker, u say.Units) []string {

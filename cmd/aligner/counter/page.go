@@ -52,8 +52,6 @@ type Page struct {
 	quiet  bool
 }
 
-var _ drawn.Hand = (*Page)(nil)
-
 // timesLarger is how much movement is exaggerated.
 const timesLarger = 150
 
@@ -61,7 +59,7 @@ const timesLarger = 150
 func New(desk page.Desk, b Boat) *Page {
 	p := &Page{desk: desk, boat: b, model: scene.NewModel(b.Hull), faces: drawn.NewFaces(), between: widget.NewLabel(""), words: container.NewVBox()}
 	p.line, p.err = kinematics.Prepare(b.Hull)
-	p.picture = drawn.NewPicture(p)
+	p.picture = drawn.NewPicture(drawn.Onlooker{Key: p.TypedKey, Rune: p.TypedRune})
 	p.picture.SetModel(p.model)
 	st := &p.picture.State
 	st.Show = scene.ShowHull | scene.ShowDirections | scene.ShowBed | scene.ShowTouches
@@ -96,7 +94,7 @@ func (p *Page) lay() {
 	small.SizeName = captionSize
 	foot := container.NewBorder(nil, nil, widget.NewLabel(p.say(words.CounterBefore, nil)),
 		container.NewHBox(widget.NewLabel(p.say(after, nil)), p.play, layout.NewSpacer(), page.NewButton(p.desk.Key, p.say(words.PageBack, nil), p.desk.Back)), p.handle)
-	right := container.New(halves{}, p.faces, container.NewVScroll(p.words))
+	right := container.New(page.Upper{Share: 0.46}, p.faces, container.NewVScroll(p.words))
 	left := container.NewBorder(nil, small, nil, nil, p.picture)
 	p.all = container.NewPadded(container.NewBorder(nil, container.NewVBox(p.between, foot), nil, nil, container.New(page.Columns{Share: 0.58, Least: 300}, left, right)))
 }
@@ -197,23 +195,3 @@ func (p *Page) Close() {
 	p.player.stop()
 	p.picture.Close()
 }
-
-// A hand on the picture turns the view alone.
-
-// TakeHandle does nothing: there are no handles.
-func (p *Page) TakeHandle(scene.HandleID) {}
-
-// MoveHandle does nothing.
-func (p *Page) MoveHandle(scene.HandleID, float64, bool) {}
-
-// LeaveHandle does nothing.
-func (p *Page) LeaveHandle() {}
-
-// Touched leaves the keyboard with the page.
-func (p *Page) Touched() {}
-
-// PictureKey hands a key to the page.
-func (p *Page) PictureKey(k *fyne.KeyEvent) { p.TypedKey(k) }
-
-// PictureRune hands a letter to the page.
-func (p *Page) PictureRune(r rune) { p.TypedRune(r) }

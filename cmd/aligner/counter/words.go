@@ -71,24 +71,3 @@ func (p *Page) cost() *cost.Costs {
 	}
 	return p.costs
 }
-
-// halves is a fyne.Layout of two, the upper one no taller than it is wide.
-type halves struct{}
-
-// MinSize is enough for both.
-func (halves) MinSize(o []fyne.CanvasObject) fyne.Size {
-	a, b := o[0].MinSize(), o[1].MinSize()
-	return fyne.NewSize(max(a.Width, b.Width), a.Height+b.Height)
-}
-
-// upperShare is the faces' part of the height.
-const upperShare = 0.46
-
-// Layout gives the faces their share.
-func (halves) Layout(o []fyne.CanvasObject, s fyne.Size) {
-	h := min(s.Height*upperShare, s.Width)
-	o[0].Resize(fyne.NewSize(s.Width, h))
-	o[0].Move(fyne.NewPos(0, 0))
-	o[1].Resize(fyne.NewSize(s.Width, s.Height-h))
-	o[1].Move(fyne.NewPos(0, h))
-}

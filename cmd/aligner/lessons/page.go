@@ -28,7 +28,6 @@ type Page struct {
 	lessons []lesson.Lesson
 	at      int // which
 	step    int // which thing to watch; after the last, the question
-	told    string
 	show    *shown
 
 	list          *page.List
@@ -43,8 +42,6 @@ type Page struct {
 	all           fyne.CanvasObject
 }
 
-var _ drawn.Hand = (*Page)(nil)
-
 // New makes the page of the built-in lessons.
 func New(desk page.Desk) *Page {
 	p := &Page{desk: desk, faces: drawn.NewFaces(), text: widget.NewLabel(""), result: widget.NewLabel(""), choices: container.NewVBox()}
@@ -57,7 +54,7 @@ func New(desk page.Desk) *Page {
 	p.text.Wrapping, p.result.Wrapping = fyne.TextWrapWord, fyne.TextWrapWord
 	p.text.SizeName, p.result.SizeName = textSize, textSize
 	p.result.TextStyle.Bold = true
-	p.picture = drawn.NewPicture(p)
+	p.picture = drawn.NewPicture(drawn.Onlooker{Key: p.TypedKey, Rune: p.TypedRune})
 	st := &p.picture.State
 	st.Show = scene.ShowHull | scene.ShowNames | scene.ShowDirections | scene.ShowTrueLine | scene.ShowBed
 	st.Words, st.Dark = say.Marks(desk.Speaker), desk.Looks.Dark
@@ -94,7 +91,7 @@ func (p *Page) lay() {
 	leave := page.NewButton(p.desk.Key, p.say(words.PageBack, nil), p.desk.Back)
 	left := container.NewBorder(nil, container.NewVBox(open, leave), nil, nil, p.list)
 	p.side = container.NewVBox(p.text, container.NewGridWithColumns(2, p.back, p.further), p.answer, p.choices, p.result)
-	right := container.New(upper{}, p.faces, container.NewVScroll(p.side))
+	right := container.New(page.Upper{Share: 0.46}, p.faces, container.NewVScroll(p.side))
 	middle := container.New(page.Columns{Share: 0.55, Least: 260}, p.picture, right)
 	p.all = container.NewPadded(container.New(page.Columns{Share: 0.2, Least: 170}, left, middle))
 }

@@ -39,12 +39,10 @@ type side struct {
 	err     error // why there are no steps
 }
 
-var _ drawn.Hand = (*side)(nil)
-
 func newSide(p *Page, h hulls.Hull, afloat bool) *side {
 	s := &side{p: p, hull: h, held: heldOf(&h), afloat: afloat, model: scene.NewModel(h), words: widget.NewLabel("")}
 	s.words.Wrapping = fyne.TextWrapWord
-	s.picture = drawn.NewPicture(s)
+	s.picture = drawn.NewPicture(drawn.Onlooker{Key: p.TypedKey, Rune: p.TypedRune})
 	s.picture.SetModel(s.model)
 	st := &s.picture.State
 	st.Show = scene.ShowHull | scene.ShowNames | scene.ShowDirections | scene.ShowTrueLine | scene.ShowBed
@@ -139,23 +137,3 @@ func signed(l drawn.Looks, mm float64) string {
 	}
 	return sign + l.Units.GapWithUnit(mm)
 }
-
-// A hand on the picture turns the view alone.
-
-// TakeHandle does nothing: there are no handles.
-func (s *side) TakeHandle(scene.HandleID) {}
-
-// MoveHandle does nothing.
-func (s *side) MoveHandle(scene.HandleID, float64, bool) {}
-
-// LeaveHandle does nothing.
-func (s *side) LeaveHandle() {}
-
-// Touched leaves the keyboard with the page.
-func (s *side) Touched() {}
-
-// PictureKey hands a key to the page.
-func (s *side) PictureKey(k *fyne.KeyEvent) { s.p.TypedKey(k) }
-
-// PictureRune hands a letter to the page.
-func (s *side) PictureRune(r rune) { s.p.TypedRune(r) }

@@ -155,9 +155,8 @@ func (h *hands) call(r visit.Reading) {
 	h.t.Helper()
 	s := h.w.gauging
 	d := h.w.history.Now()
-	set := s.setting(&d.Visit)
 	h.choose("kind", s.kinds.which, h.say(words.Of("kind", r.Kind())))
-	set = s.setting(&d.Visit)
+	set := s.setting(&d.Visit)
 	text, with := called.Write(r, set)
 	switch r.Kind() {
 	case "run-out":
