@@ -9,6 +9,7 @@ import (
 	"aligner/assets/words"
 	"aligner/hulls"
 	"aligner/hulls/visit"
+	"aligner/report/job"
 	"aligner/report/lesson"
 )
 
@@ -72,8 +73,9 @@ func (c *checkCmd) check(file string) (line string, r hulls.Report) {
 				moves++
 			}
 		}
-		return speaker.Say(words.CheckVisitOk, words.Args{"File": file, "Hull": d.Hull.Name, "Gaugings": count(words.Gaugings, gaugings),
-			"Readings": count(words.Readings, readings), "Moves": count(words.MovesMade, moves)}), r
+		line = speaker.Say(words.CheckVisitOk, words.Args{"File": file, "Hull": d.Hull.Name, "Gaugings": count(words.Gaugings, gaugings),
+			"Readings": count(words.Readings, readings), "Moves": count(words.MovesMade, moves)})
+		return line + linked(&d), r
 	}
 	if strings.HasSuffix(file, lesson.Ext) {
 		l, r := openLesson(file)
@@ -89,6 +91,16 @@ func (c *checkCmd) check(file string) (line string, r hulls.Report) {
 	}
 	return speaker.Say(words.CheckOK, words.Args{"File": file, "Name": h.Name, "Layout": h.Layout,
 		"Mounts": count(words.Mounts, len(h.Mounts)), "Bearings": count(words.Bearings, len(h.Bearings))}), r
+}
+
+// linked says, a line each, what the other of two jobs means for a visit.
+func linked(d *visit.Document) (lines string) {
+	for _, r := range job.Provisional(&d.Hull, &d.Visit) {
+		if r.Kind == job.LinkedMoved || r.Kind == job.LinkedFirst {
+			lines += "\n   " + r.Text.Say(speaker, readerUnits(false))
+		}
+	}
+	return lines
 }
 
 func count(id words.ID, n int) string { return speaker.Say(id, words.Args{"Count": n}) }

@@ -1,7 +1,8 @@
 package trouble
 
 // This file takes from a visit what it answers already: checks of the look-over,
-// the verdict of its gaugings, run-out found by turning.
+// the room round the shaft in its bearings, the verdict of its gaugings, run-out
+// found by turning.
 
 import (
 	"aligner/hulls/visit"
@@ -32,6 +33,16 @@ func Told(d *visit.Document, e *gauge.Estimate) Answers {
 			told[t] = Good
 		case job.Failed:
 			told[t] = Bad
+		}
+	}
+	for _, b := range job.Wears(&d.Hull, &d.Visit) { // strips tell more than a look
+		switch b.Wear {
+		case job.Worn, job.WornCrooked:
+			told[StripBearing] = Bad
+		case job.Even, job.Crooked:
+			if told[StripBearing] == "" {
+				told[StripBearing] = Good
+			}
 		}
 	}
 	if e == nil || e.Status != gauge.Ready {
