@@ -100,15 +100,18 @@ func TestTheNextLeafIsOfTheDummysGap(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	const uneven, thin = 0.5, 90.0
-	through := touchingGap(0.02, uneven/2)
+	const uneven, thin = 0.5, 0.0
+	through := touchingGap(uneven/2, 0.02)
 	g := allRound(&visit.Gauging{Held: "seated", Between: visit.Between{What: visit.Dummy, Uneven: visit.Length{Value: uneven, Unit: visit.InMM}, ThinAtDeg: thin}}, 0.02, through)
 	g.Readings = []visit.Reading{g.Readings[0], g.Readings[4], g.Readings[8]}
 	e := estimateOf(t, m, &visit.Visit{Reach: visit.Arc{FromDeg: 60, ToDeg: 120}, Events: []visit.Event{{Gauging: g}}})
 	if e.Next == nil || e.Next.What != TryLeaf {
 		t.Fatalf("asked for %+v", e.Next)
 	}
-	if gap := through(e.Next.ClockDeg * math.Pi / 180); math.Abs(e.Next.LeafMM-gap) > 0.08 {
+	// The leaf lies near the gap through the dummy, and far from what it would be
+	// without one: half its unevenness less at its thin side.
+	gap := through(e.Next.ClockDeg * math.Pi / 180)
+	if math.Abs(e.Next.LeafMM-gap) > 0.08 {
 		t.Errorf("asked for a leaf of %.3f mm at %g, where the gap is %.3f", e.Next.LeafMM, e.Next.ClockDeg, gap)
 	}
 }
