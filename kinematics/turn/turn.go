@@ -31,7 +31,8 @@ type Step struct {
 
 // Settings say how the turn is played.
 type Settings struct {
-	Steps int // 0: 24
+	Steps int // of one turn; 0: 24
+	Turns int // played one after the other; 0: one
 }
 
 const usualSteps = 24
@@ -48,7 +49,7 @@ func Play(h *hulls.Hull, stands kinematics.State, fault kinematics.RunOut, set S
 	}
 	stands.Held = kinematics.Bolted
 	t := &Turn{}
-	for i := range set.Steps {
+	for i := range set.Steps * max(1, set.Turns) {
 		s := Step{TurnDeg: 360 * float64(i) / float64(set.Steps), State: stands}
 		s.State.RunOut = fault
 		s.State.RunOut.ShaftTurnDeg += s.TurnDeg

@@ -39,8 +39,6 @@ type Scene struct {
 	State kinematics.State
 	View  string  // of package scene; "": the whole boat
 	Times float64 // movement larger than life; 0: 100
-	// Free: nuts may be turned and slides moved by hand from here.
-	Free bool
 }
 
 // Question is asked at the end.

@@ -28,8 +28,8 @@ func read(t *testing.T, name string) Lesson {
 // these were put down before the program was asked.
 func TestEveryLessonIsAnswered(t *testing.T) {
 	right := map[string]string{
-		"sag": "more than 4 mm", "angle-and-offset": "it opens the top", "one-nut": "it carries more", "twist": "more than 20 %",
-		"run-out": "at 6", "held": "a bend of some newton metres", "v-drive": "it rises", "target": "half a thou to 2",
+		"sag": "more than 4 mm", "angle-and-offset": "it opens the top", "one-nut": "it carries more",
+		"run-out": "at 6", "leaves": "1.5 goes, 2 stops", "tightening": "it opens the top", "held": "a bend of some newton metres", "v-drive": "it rises", "target": "by a part of what is let pass",
 	}
 	if len(assets.LessonNames()) != 10 {
 		t.Errorf("%d lessons", len(assets.LessonNames()))
@@ -76,16 +76,18 @@ func TestTheHullDecides(t *testing.T) {
 
 // Bad lessons are refused in one line that says where.
 func TestBadLessons(t *testing.T) {
-	good, _ := assets.Lesson("leaves")
+	good, _ := assets.Lesson("twist")
 	for _, c := range []struct{ old, new, want string }{
 		{`"lesson/1"`, `"lesson/2"`, "format"},
 		{`"hull": "Kittiwake"`, `"hull": "Albatross"`, "built-in hull"},
-		{`"fore port": 2`, `"bow port": 2`, "a mount of Kittiwake"},
-		{`"quantity": "gap"`, `"quantity": "luck"`, "one of"},
-		{`"tolerance": 0.5`, `"tolerance": 0`, "more than 0"},
+		{`"fore port": 3`, `"bow port": 3`, "a mount of Kittiwake"},
+		{`"quantity": "change of load"`, `"quantity": "luck"`, "one of"},
+		{`"tolerance": 5`, `"tolerance": 0`, "more than 0"},
 		{`"watch": [`, `"look": [`, "unknown key"},
-		{`"held"`, `"held"`, ""},
-		{`"clock_deg": 180`, `"clock_deg": "six"`, "number"},
+		{`"view": "engine"`, `"view": "nowhere"`, "one of whole"},
+		{`"tolerance": 5`, `"tolerance": 5, "choices": [{"text": {"en": "x"}}]`, "beside choices"},
+		{`"title"`, `"title"`, ""},
+		{`"tolerance": 5`, `"tolerance": "five"`, "number"},
 	} {
 		data := strings.Replace(string(good), c.old, c.new, 1)
 		_, r := Check([]byte(data), "bad.lesson.json", builtin.Find)

@@ -15,7 +15,7 @@ import (
 type Asked struct {
 	Quantity string
 	ClockDeg float64          // of the gap
-	Mount    string           // of load and rise
+	Mount    string           // of load and change of load
 	State    kinematics.State // in which it is asked for
 	// Before is the state a change is counted from; used by the quantities of change.
 	Before kinematics.State
@@ -72,6 +72,9 @@ func (a *Asked) Value(h *hulls.Hull) (float64, error) {
 	case Load:
 		return r.MountLoadN[mount], nil
 	case LoadShare:
+		if before.MountLoadN[mount] == 0 {
+			return 0, fmt.Errorf("%s carries nothing before: its load cannot change by a part", a.Mount)
+		}
 		return 100 * (r.MountLoadN[mount]/before.MountLoadN[mount] - 1), nil
 	case Rise:
 		return r.TranslationMM[2] - before.TranslationMM[2], nil

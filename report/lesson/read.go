@@ -12,6 +12,7 @@ import (
 	"aligner/hulls"
 	"aligner/hulls/strictjson"
 	"aligner/kinematics"
+	"aligner/scene"
 )
 
 // MaxFileBytes is the largest lesson read.
@@ -82,15 +83,24 @@ func (d *decoder) text(n *strictjson.Node, path string) Text {
 }
 
 func (d *decoder) scene(n *strictjson.Node, path string) Scene {
-	o := d.Object(n, path, "text", "state?", "view?", "times?", "free?")
-	s := Scene{Text: d.text(o.Get("text"), path+".text"), State: d.state(o.Get("state"), path+".state"), View: o.Text("view"), Times: o.Number("times"), Free: o.Bool("free")}
+	o := d.Object(n, path, "text", "state?", "view?", "times?")
+	s := Scene{Text: d.text(o.Get("text"), path+".text"), State: d.state(o.Get("state"), path+".state"), View: o.Text("view"), Times: o.Number("times")}
 	if s.Times < 0 || s.Times > 500 {
 		d.Refuse(path+".times", n.Line, strictjson.Plain(s.Times), "1 to 500", "correct the number")
+	}
+	if v := o.Get("view"); v != nil && !slices.Contains(d.views(), s.View) {
+		d.Refuse(path+".view", v.Line, v.Show(), "one of "+strings.Join(d.views(), ", "), "write one of these")
 	}
 	if s.Times == 0 {
 		s.Times = 100
 	}
 	return s
+}
+
+// views are those of the picture that a boat has.
+func (d *decoder) views() []string {
+	return append([]string{scene.ViewWhole, scene.ViewFromPort, scene.ViewFromStarboard, scene.ViewFromAft, scene.ViewFromAhead, scene.ViewFromAbove,
+		scene.ViewEngine, scene.ViewCoupling, scene.ViewStrut}, mountNames(d.hull)...)
 }
 
 // state reads what is done to the boat; left out, she is as drawn, seated or centred.
@@ -193,6 +203,8 @@ func (d *decoder) answerable(l *Lesson, root *strictjson.Node) {
 	switch {
 	case len(q.Choices) == 0 && !(q.Tolerance > 0):
 		d.Refuse("question.tolerance", line, strictjson.Plain(q.Tolerance), "more than 0", "say how near is near enough, or give choices")
+	case len(q.Choices) > 0 && q.Tolerance != 0:
+		d.Refuse("question.tolerance", line, strictjson.Plain(q.Tolerance), "none beside choices", "delete it, or the choices")
 	case len(q.Choices) > 0 && right != 1:
 		d.Refuse("question.choices", line, fmt.Sprintf("%d right ones: %s is worked out", right, strictjson.Plain(value)), "one right choice", "correct from and below")
 	}

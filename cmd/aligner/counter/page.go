@@ -102,6 +102,8 @@ func (p *Page) lay() {
 // to moves the handle: 0 before, 1 after.
 func (p *Page) to(share float64) {
 	p.player.stop()
+	p.player.steps = nil // of another position
+	p.play.SetText(p.say(words.CounterPlay, nil))
 	p.share = min(max(math.Round(100*share)/100, 0), 1)
 	p.quiet = true
 	p.handle.SetValue(p.share)

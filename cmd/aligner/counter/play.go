@@ -78,7 +78,7 @@ func (p *Page) playOrStop() {
 
 // ready works the turn out as the handle stands, unless it is.
 func (p *Page) ready() bool {
-	if p.costs != nil && len(p.player.steps) > 0 && p.player.steps[0].State.LiftMM != nil && same(p.player.steps[0].State.LiftMM, p.state().LiftMM) {
+	if len(p.player.steps) > 0 {
 		return true
 	}
 	t, err := turn.Play(&p.boat.Hull, p.state(), p.boat.Fault, turn.Settings{Steps: turnSteps})
@@ -88,15 +88,6 @@ func (p *Page) ready() bool {
 	}
 	p.player.steps, p.player.at = t.Steps, 0
 	return true
-}
-
-func same(a, b []float64) bool {
-	for i := range a {
-		if a[i] != b[i] {
-			return false
-		}
-	}
-	return len(a) == len(b)
 }
 
 // stepOn shows the next step.

@@ -16,6 +16,7 @@ import (
 	"aligner/assets/words"
 	"aligner/cmd/aligner/drawn"
 	"aligner/cmd/aligner/page"
+	"aligner/hulls"
 	"aligner/hulls/visit/builtin"
 	"aligner/report/lesson"
 	"aligner/report/say"
@@ -25,6 +26,7 @@ import (
 // Page is the page of lessons.
 type Page struct {
 	desk    page.Desk
+	find    func(name string) (hulls.Hull, error) // of a lesson file
 	lessons []lesson.Lesson
 	at      int // which
 	step    int // which thing to watch; after the last, the question
@@ -42,9 +44,9 @@ type Page struct {
 	all           fyne.CanvasObject
 }
 
-// New makes the page of the built-in lessons.
-func New(desk page.Desk) *Page {
-	p := &Page{desk: desk, faces: drawn.NewFaces(), text: widget.NewLabel(""), result: widget.NewLabel(""), choices: container.NewVBox()}
+// New makes the page of the built-in lessons; find finds the hull a lesson file names.
+func New(desk page.Desk, find func(name string) (hulls.Hull, error)) *Page {
+	p := &Page{desk: desk, find: find, faces: drawn.NewFaces(), text: widget.NewLabel(""), result: widget.NewLabel(""), choices: container.NewVBox()}
 	for _, name := range assets.LessonNames() {
 		data, _ := assets.Lesson(name)
 		if l, r := lesson.Check(data, name, builtin.Find); r.Err() == nil {
@@ -155,8 +157,7 @@ func (p *Page) ask() {
 func (p *Page) Open(path string) {
 	data, err := os.ReadFile(path)
 	if err == nil {
-		var l lesson.Lesson
-		l, report := lesson.Check(data, path, builtin.Find)
+		l, report := lesson.Check(data, path, p.find)
 		if err = report.Err(); err == nil {
 			p.lessons = append(p.lessons, l)
 			p.list.Refresh()

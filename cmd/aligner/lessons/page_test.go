@@ -16,6 +16,7 @@ import (
 	"aligner/assets/words"
 	"aligner/cmd/aligner/drawn"
 	"aligner/cmd/aligner/page"
+	"aligner/hulls/visit/builtin"
 )
 
 func opened(t *testing.T, language string) *Page {
@@ -24,7 +25,7 @@ func opened(t *testing.T, language string) *Page {
 	w := test.NewTempWindow(t, nil)
 	w.Resize(fyne.NewSize(1280, 800))
 	p := New(page.Desk{Speaker: words.In(language), Looks: drawn.Looks{TextSize: 1, NoMotion: true}, Window: w, Back: func() {},
-		Key: func(*fyne.KeyEvent) bool { return false }})
+		Key: func(*fyne.KeyEvent) bool { return false }}, builtin.Find)
 	w.SetContent(p.Content())
 	w.Canvas().Focus(p.Focus())
 	t.Cleanup(p.Close)

@@ -52,7 +52,7 @@ func newSide(p *Page, h hulls.Hull, afloat bool) *side {
 	return s
 }
 
-// take takes a move apart, on the mount of that name.
+// take takes a move apart, on the mount of that name, or the one in its place.
 func (s *side) take(m why.Move) {
 	s.steps = nil
 	if s.line == nil {
@@ -61,7 +61,10 @@ func (s *side) take(m why.Move) {
 	names := &s.p.sides[0].hull
 	own := make([]int, len(m.Mounts))
 	for k, i := range m.Mounts {
-		own[k] = max(0, slices.IndexFunc(s.hull.Mounts, func(o hulls.Mount) bool { return o.Name == names.Mounts[i].Name }))
+		own[k] = slices.IndexFunc(s.hull.Mounts, func(o hulls.Mount) bool { return o.Name == names.Mounts[i].Name })
+		if own[k] < 0 { // no mount of that name: the one in its place
+			own[k] = min(i, len(s.hull.Mounts)-1)
+		}
 	}
 	m.Mounts = own
 	from := kinematics.State{Held: s.held, Afloat: s.afloat}

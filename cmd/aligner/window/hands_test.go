@@ -8,7 +8,6 @@ import (
 	"testing"
 
 	"fyne.io/fyne/v2"
-	"fyne.io/fyne/v2/widget"
 
 	"aligner/assets/words"
 )
@@ -44,7 +43,7 @@ func (h *hands) pressed(name string) {
 }
 
 // click presses a button with the mouse.
-func (h *hands) click(b *widget.Button) {
+func (h *hands) click(b *press) {
 	h.t.Helper()
 	at := fyne.CurrentApp().Driver().AbsolutePositionForObject(b).AddXY(b.Size().Width/2, b.Size().Height/2)
 	h.did = append(h.did, deed{at: &at})

@@ -66,7 +66,7 @@ func put(o fyne.CanvasObject, x, y, w, h float32) {
 type shares []float32
 
 // sheetShares are name, nut, slide and load.
-var sheetShares = shares{0.36, 0.21, 0.2, 0.23}
+var sheetShares = shares{0.33, 0.24, 0.2, 0.23}
 
 // MinSize asks for height alone.
 func (s shares) MinSize(o []fyne.CanvasObject) fyne.Size {

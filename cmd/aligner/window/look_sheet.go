@@ -26,12 +26,12 @@ type lookSheet struct {
 	strips         *stripForm
 	list           *fyne.Container
 	lines          []*press
-	found          [3]*widget.Button
+	found          [3]*press
 	at             int // of the list
 	fresh          bool
 	pending        string // a note typed before anything was found
 	readFirst      *press
-	before, beyond *widget.Button
+	before, beyond *press
 }
 
 // lookKeys find a check good, failed or skipped while the picture has the
@@ -47,10 +47,10 @@ func newLookSheet(w *Window) *lookSheet {
 		id    words.ID
 		found string
 	}{{words.LookGood, "good"}, {words.LookFailed, "failed"}, {words.LookSkipped, "skipped"}} {
-		s.found[i] = widget.NewButton(w.speaker.Say(b.id, nil), func() { s.find(b.found) })
+		s.found[i] = newPress(w, w.speaker.Say(b.id, nil), func() { s.find(b.found) })
 	}
-	s.before = widget.NewButton("\u2039", func() { s.step(-1) })
-	s.beyond = widget.NewButton("\u203a", func() { s.step(1) })
+	s.before = newPress(w, "\u2039", func() { s.step(-1) })
+	s.beyond = newPress(w, "\u203a", func() { s.step(1) })
 	s.note = newField(w, s.noted)
 	s.note.OnSubmitted = func(string) { // what was found comes next, by its letter
 		s.note.commit()
@@ -214,7 +214,7 @@ func (s *lookSheet) show(d *visit.Document) {
 }
 
 // mark shows which finding it is.
-func (s *lookSheet) mark(b *widget.Button, on bool) {
+func (s *lookSheet) mark(b *press, on bool) {
 	want := widget.MediumImportance
 	if on {
 		want = widget.HighImportance

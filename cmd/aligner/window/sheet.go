@@ -12,6 +12,7 @@ import (
 	"fyne.io/fyne/v2/widget"
 
 	"aligner/assets/words"
+	"aligner/cmd/aligner/page"
 	"aligner/hulls"
 	"aligner/hulls/visit"
 )
@@ -23,18 +24,18 @@ type sheet struct {
 	rows []mountRow
 	room *widget.Label
 
-	thrust, torque *widget.Entry // under power
+	thrust, torque *page.Entry // under power
 }
 
 type mountRow struct {
 	name         *widget.Label
-	steps, slide *widget.Entry
+	steps, slide *page.Entry
 	load         *widget.Label
 }
 
 func newSheet(w *Window) *sheet {
 	return &sheet{w: w, box: container.NewVBox(), room: widget.NewLabel(""),
-		thrust: widget.NewEntry(), torque: widget.NewEntry()}
+		thrust: page.NewEntry(w.keyEverywhere), torque: page.NewEntry(w.keyEverywhere)}
 }
 
 // fill makes the rows of a boat.
@@ -52,7 +53,7 @@ func (s *sheet) fill() {
 		say(words.SheetMount), say(steps), say(words.SheetSlide), say(words.SheetLoad))}
 	s.rows = nil
 	for i, m := range s.w.boat.hull.Mounts {
-		row := mountRow{name: widget.NewLabel(m.Name), steps: widget.NewEntry(), slide: widget.NewEntry(), load: widget.NewLabel("")}
+		row := mountRow{name: widget.NewLabel(m.Name), steps: page.NewEntry(s.w.keyEverywhere), slide: page.NewEntry(s.w.keyEverywhere), load: widget.NewLabel("")}
 		row.steps.OnSubmitted = func(text string) {
 			s.typed(text, func(v float64) visit.Edit {
 				d := s.w.history.Now()
@@ -78,7 +79,7 @@ func (s *sheet) fill() {
 
 // powerRow is thrust and torque on the face, under power.
 func (s *sheet) powerRow() {
-	power := func(e *widget.Entry, edit func(p *visit.Power, v float64)) {
+	power := func(e *page.Entry, edit func(p *visit.Power, v float64)) {
 		e.OnSubmitted = func(text string) {
 			s.typed(text, func(v float64) visit.Edit {
 				t := s.w.history.Now().Trial
@@ -125,7 +126,7 @@ func (s *sheet) show(d *visit.Document) {
 }
 
 // setEntry does not disturb a field that says so already.
-func setEntry(e *widget.Entry, text string) {
+func setEntry(e *page.Entry, text string) {
 	if e.Text != text {
 		e.SetText(text)
 	}

@@ -42,7 +42,7 @@ var stageOrder = [stages]stage{stageBegin, stageLook, stageGauge, stageMove, sta
 // stageStrip shows which stage it is.
 type stageStrip struct {
 	box     *fyne.Container
-	buttons [stages]*widget.Button
+	buttons [stages]*press
 }
 
 func newStageStrip(w *Window) *stageStrip {
@@ -51,7 +51,7 @@ func newStageStrip(w *Window) *stageStrip {
 	var buttons []fyne.CanvasObject
 	for i, at := range stageOrder {
 		row[i] = 1 / float32(stages)
-		s.buttons[at] = widget.NewButton(w.speaker.Say(stageNames[at], nil), func() { w.enter(at) })
+		s.buttons[at] = newPress(w, w.speaker.Say(stageNames[at], nil), func() { w.enter(at) })
 		buttons = append(buttons, s.buttons[at])
 	}
 	s.box = container.New(row, buttons...)

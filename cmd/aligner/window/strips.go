@@ -21,14 +21,14 @@ import (
 // topStrip says which boat and in what state.
 type topStrip struct {
 	box    *fyne.Container
-	boats  *widget.Select
-	visits *widget.Select
+	boats  *choice
+	visits *choice
 	state  *widget.Hyperlink // of the boat; to where it is said
 	afloat *widget.Check     // of what is tried: on the sheet for trying
 	lever  *widget.Check
-	undo   *widget.Button
-	redo   *widget.Button
-	more   *widget.Button
+	undo   *press
+	redo   *press
+	more   *press
 	quiet  bool // being filled, not touched
 
 	speaker words.Speaker
@@ -37,9 +37,9 @@ type topStrip struct {
 func newTopStrip(w *Window) *topStrip {
 	s := w.speaker
 	t := &topStrip{}
-	t.boats = widget.NewSelect(assets.HullNames(), func(name string) {
+	t.boats = newChoice(w, assets.HullNames(), func(i int) {
 		if !t.quiet {
-			w.openBoat(name)
+			w.openBoat(assets.HullNames()[i])
 		}
 	})
 	t.afloat = widget.NewCheck(s.Say(words.Afloat, nil), func(on bool) {
@@ -52,21 +52,21 @@ func newTopStrip(w *Window) *topStrip {
 			w.do(&visit.Lever{On: on})
 		}
 	})
-	t.undo = widget.NewButton(s.Say(words.Undo, nil), w.undo)
-	t.redo = widget.NewButton(s.Say(words.Redo, nil), w.redo)
-	t.more = widget.NewButton(s.Say(words.MoreMenu, nil), func() { w.showMore(t.more) })
-	t.visits = widget.NewSelect(assets.VisitNames(), func(name string) {
+	t.undo = newPress(w, s.Say(words.Undo, nil), w.undo)
+	t.redo = newPress(w, s.Say(words.Redo, nil), w.redo)
+	t.more = newPress(w, s.Say(words.MoreMenu, nil), func() { w.showMore(t.more) })
+	t.visits = newChoice(w, assets.VisitNames(), func(i int) {
 		if !t.quiet {
-			w.openVisit(name)
+			w.openVisit(assets.VisitNames()[i])
 		}
 	})
-	all := widget.NewButton(s.Say(words.BoatsTitle, nil), w.allBoats)
+	all := newPress(w, s.Say(words.BoatsTitle, nil), w.allBoats)
 	t.state = widget.NewHyperlink("", nil)
 	t.state.OnTapped = func() { w.enter(stageBegin) }
 	t.state.TextStyle.Bold, t.state.Truncation = true, fyne.TextTruncateEllipsis // the strip is no wider for it
 	t.speaker = s
 	t.visits.PlaceHolder = s.Say(words.VisitChoose, nil)
-	t.box = container.NewBorder(nil, nil, container.NewHBox(all, t.boats, t.visits), container.NewHBox(widget.NewButton("?", w.showHelp), t.more, t.undo, t.redo),
+	t.box = container.NewBorder(nil, nil, container.NewHBox(all, t.boats, t.visits), container.NewHBox(newPress(w, "?", w.showHelp), t.more, t.undo, t.redo),
 		container.NewVBox(layout.NewSpacer(), t.state, layout.NewSpacer()))
 	return t
 }
@@ -105,11 +105,11 @@ func (t *topStrip) stateOf(s visit.State) string {
 // bottomStrip holds what changes the picture.
 type bottomStrip struct {
 	box     *fyne.Container
-	held    *widget.Select
+	held    *choice
 	times   *widget.Label
 	slider  *widget.Slider
-	metric  *widget.Select
-	views   *widget.Button
+	metric  *choice
+	views   *press
 	quiet   bool
 	speaker words.Speaker
 }
@@ -121,8 +121,8 @@ func newBottomStrip(w *Window) *bottomStrip {
 	for _, held := range visit.HeldWays {
 		ways = append(ways, s.Say(words.Of("held", held), nil))
 	}
-	b.held = widget.NewSelect(ways, func(string) {
-		if i := b.held.SelectedIndex(); !b.quiet && i >= 0 {
+	b.held = newChoice(w, ways, func(i int) {
+		if !b.quiet {
 			w.do(&visit.HoldShaft{Held: visit.HeldWays[i]})
 		}
 	})
@@ -134,13 +134,13 @@ func newBottomStrip(w *Window) *bottomStrip {
 			w.change(func(s *Settings) { s.Exaggeration = math.Exp(v) })
 		}
 	}
-	b.metric = widget.NewSelect([]string{"thou", "mm"}, func(u string) {
+	b.metric = newChoice(w, []string{"thou", "mm"}, func(i int) {
 		if !b.quiet {
-			w.change(func(s *Settings) { s.Metric = u == "mm" })
+			w.change(func(s *Settings) { s.Metric = i == 1 })
 		}
 	})
-	button := func(id words.ID, do func()) *widget.Button { return widget.NewButton(s.Say(id, nil), do) }
-	b.views = widget.NewButton(s.Say(words.ViewMenu, nil), func() { w.showViews(b.views) })
+	button := func(id words.ID, do func()) *press { return newPress(w, s.Say(id, nil), do) }
+	b.views = newPress(w, s.Say(words.ViewMenu, nil), func() { w.showViews(b.views) })
 	views := container.NewHBox(
 		b.views,
 		button(words.ViewWhole, func() { w.look(scene.ViewWhole) }),
