@@ -113,20 +113,39 @@ func (c *checker) layoutAngles() {
 }
 
 // Spans of 20 to 40 diameters are the rule of thumb for bearing spacing; slow
-// shafts are met up to 55 (both common practice). Spans here are clear: from
-// the face, or a bearing's end, to the next bearing's end.
+// shafts are met up to 55 (both common practice).
 const leastSpanDiameters, mostSpanDiameters = 20, 55
 
 func (c *checker) spans() {
-	from, what := 0.0, "the face"
-	for _, b := range c.h.bearingsFromFore() {
-		clear := from - (b.AtMM + b.LengthMM/2)
-		if n := clear / c.h.Shaft.DiameterMM; n < leastSpanDiameters || n > mostSpanDiameters {
-			c.doubt(fmt.Sprintf("bearings[%d].at_mm", b.index), fmt.Sprintf("%.3g shaft diameters clear from %s to %s", n, what, strictjson.Quoted(b.Name)),
+	for _, s := range c.h.Spans() {
+		from := "the face"
+		if s.From != "" {
+			from = strictjson.Quoted(s.From)
+		}
+		if n := s.ClearMM / c.h.Shaft.DiameterMM; n < leastSpanDiameters || n > mostSpanDiameters {
+			c.doubt(fmt.Sprintf("bearings[%d].at_mm", s.bearing), fmt.Sprintf("%.3g shaft diameters clear from %s to %s", n, from, strictjson.Quoted(s.To)),
 				fmt.Sprintf("%d to %d as a rule", leastSpanDiameters, mostSpanDiameters), "check the bearing's place and the shaft's diameter")
 		}
-		from, what = b.AtMM-b.LengthMM/2, strictjson.Quoted(b.Name)
 	}
+}
+
+// Span is a piece of shaft nothing carries: from the face (From is "") or a bearing's
+// aft end to the next bearing's fore end.
+type Span struct {
+	From, To string
+	ClearMM  float64
+	bearing  int // index of To
+}
+
+// Spans are those of the shaft, from fore.
+func (h *Hull) Spans() []Span {
+	var spans []Span
+	at, from := 0.0, ""
+	for _, b := range h.bearingsFromFore() {
+		spans = append(spans, Span{from, b.Name, at - (b.AtMM + b.LengthMM/2), b.index})
+		at, from = b.AtMM-b.LengthMM/2, b.Name
+	}
+	return spans
 }
 
 type indexedBearing struct {

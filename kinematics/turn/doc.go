@@ -18,6 +18,7 @@
 // boat lined up and true, Swing the largest the force strays from that mean. Fibre is
 // the bending stress at a mark on the shaft's surface just behind the coupling, on
 // the clock at 12 when the shaft is at its mark; tension positive.
+// The mounts' loads are parted in the same way, on the adjuster's axis.
 //
 // It leaves out that the shaft's speed shakes it (whirling is told apart), the
 // propeller's own unbalance, and soft couplings, through which nothing is bolted.

@@ -4,6 +4,7 @@ package turn
 
 import (
 	"math"
+	"slices"
 
 	"aligner/hulls"
 	"aligner/kinematics"
@@ -15,8 +16,13 @@ type Turn struct {
 	// By bearing: how much load stands still beyond that of the boat lined up and
 	// true, and how far it strays from its mean as the shaft turns, N.
 	SteadyN, SwingN []float64
-	MomentNMM       float64 // of the coupling, mean over the turn
-	MomentSwingNMM  float64 // how far it strays from that
+	// By bearing: the mean force on the shaft, [y, z], z upward.
+	MeanN [][2]float64
+	// By mount: its load lined up and true, its mean over the turn, and how far it
+	// strays from that, N.
+	MountLinedN, MountMeanN, MountSwingN []float64
+	MomentNMM                            float64 // of the coupling, mean over the turn
+	MomentSwingNMM                       float64 // how far it strays from that
 	// StressMPa is half of what the marked fibre goes through in a turn.
 	StressMPa float64
 }
@@ -107,5 +113,21 @@ func (t *Turn) sort(lined *kinematics.Result) {
 		}
 		t.SteadyN = append(t.SteadyN, math.Hypot(mean[0]-lined.BearingForceN[b][0], mean[1]-lined.BearingForceN[b][1]))
 		t.SwingN = append(t.SwingN, swing)
+		t.MeanN = append(t.MeanN, mean)
+	}
+	t.mounts(lined)
+}
+
+// mounts parts the mounts' loads.
+func (t *Turn) mounts(lined *kinematics.Result) {
+	t.MountLinedN = slices.Clone(lined.MountLoadN)
+	for m := range lined.MountLoadN {
+		least, most, mean := math.Inf(1), math.Inf(-1), 0.0
+		for i := range t.Steps {
+			load := t.Steps[i].Result.MountLoadN[m]
+			least, most, mean = min(least, load), max(most, load), mean+load/float64(len(t.Steps))
+		}
+		t.MountMeanN = append(t.MountMeanN, mean)
+		t.MountSwingN = append(t.MountSwingN, max(most-mean, mean-least))
 	}
 }

@@ -151,6 +151,41 @@ func TestFibreIsTheBendSeenFromTheShaft(t *testing.T) {
 	}
 }
 
+// Mounts and bearings together carry the same weight at every step, and what turns
+// with the shaft lets the mounts feel it; an engine out of line does not. (In-line, so
+// that adjusters and shaft stand at one angle; no stuffing box.)
+func TestMountsFeelWhatTurns(t *testing.T) {
+	for _, name := range []string{"Kittiwake", "Bench"} {
+		h := builtin.Hull(t, name)
+		h.StuffingBox = nil
+		line, half := played(t, &h, tipped(&h), kinematics.RunOut{}), played(t, &h, kinematics.State{}, crooked)
+		for m := range h.Mounts {
+			if line.MountSwingN[m] > 1e-3 || half.MountSwingN[m] < 1 {
+				t.Errorf("%s: mount %d goes %v N to and fro out of line, %v with a crooked half", name, m, line.MountSwingN[m], half.MountSwingN[m])
+			}
+			if line.MountMeanN[m] == line.MountLinedN[m] {
+				t.Errorf("%s out of line: mount %d carries what it did", name, m)
+			}
+		}
+		var whole float64
+		for i, s := range half.Steps {
+			sum := s.Result.LogForceN[1]
+			for _, f := range s.Result.BearingForceN {
+				sum += f[1]
+			}
+			for _, load := range s.Result.MountLoadN {
+				sum += load
+			}
+			if i == 0 {
+				whole = sum
+			}
+			if math.Abs(sum-whole) > 0.5 {
+				t.Errorf("%s at %v: %v N in all, %v at the start", name, s.TurnDeg, sum, whole)
+			}
+		}
+	}
+}
+
 func TestNothingIsBoltedThroughASoftCoupling(t *testing.T) {
 	h := builtin.Hull(t, "Kittiwake")
 	h.Coupling.Soft.ThicknessMM = 20

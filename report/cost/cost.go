@@ -32,7 +32,18 @@ const (
 	Seal     Part = "seal"
 	Bolts    Part = "bolts"
 	Whirling Part = "whirling"
+	Carries  Part = "carries" // whether every bearing is pressed downward
+	Mounts   Part = "mounts"  // how evenly they share the engine
+	Rocking  Part = "rocking" // the mounts pushed to and fro once a turn
+	Spacing  Part = "spacing" // of the bearings
 )
+
+// met are the grades each part can have, the mildest first.
+var met = map[Part][]Grade{
+	Shaft: {Nothing, Little, Wears, Harms}, Bearing: {Nothing, Little, Wears}, Shake: {Nothing, Little, Wears}, Seal: {Nothing, Little, Wears},
+	Bolts: {Nothing, Little, Harms}, Whirling: {Nothing, Little, Harms}, Carries: {Nothing, Little, Wears}, Mounts: {Nothing, Little, Wears},
+	Rocking: {Little}, Spacing: {Nothing, Little},
+}
 
 // Sure says how well a number is known.
 type Sure string
@@ -48,15 +59,21 @@ type Item struct {
 	Part    Part
 	Grade   Grade
 	Sure    Sure
-	Bearing string // of Bearing and Shake
+	Bearing string // of Bearing, Shake and Carries; of Spacing where its span begins, "": at the face
+	Mount   string // of Mounts and Rocking
 
 	StressMPa, YieldMPa float64    // Shaft
 	FatigueMPa          [2]float64 // Shaft: a range, low confidence
 	MomentNMM           float64    // Shaft, Seal
-	LoadN, CarriedN     float64    // Bearing, Shake: added, and carried anyway
+	LoadN, CarriedN     float64    // Bearing, Shake, Rocking: added, and carried anyway; Carries, Mounts: carried now, and lined up
 	BoltN, ClampN       float64    // Bolts: added on the worst one, and its clamping
 	SpeedRPM            float64    // Whirling: the shaft's greatest; 0: not told
 	WhirlRPM            [2]float64 // Whirling: hinged to held at the coupling
+
+	// Spacing: the span furthest from the rule, in mm and shaft diameters, where it
+	// ends, and the longest the formula allows at SpeedRPM.
+	SpanMM, SpanDiameters, FormulaMM float64
+	To                               string
 }
 
 // Costs are all of them, the gravest first, and the turn they come from.
@@ -81,11 +98,18 @@ func Of(h *hulls.Hull, stands kinematics.State, fault kinematics.RunOut) (*Costs
 	if err := d.Solve(&lined, &rest); err != nil {
 		return nil, err
 	}
+	m, err := hulls.MaterialOf(h.Shaft.Material, h.Shaft.Condition)
+	if err != nil {
+		return nil, err
+	}
 	c := &Costs{Turn: t}
-	if err := c.shaft(h, d, stands, fault); err != nil {
+	if err := c.shaft(d, m, stands, fault); err != nil {
 		return nil, err
 	}
 	c.bearings(h, &rest)
+	c.carries(h, &rest)
+	c.mounts(h)
+	c.spacing(h, m)
 	c.sealAndBolts(h, rest.CouplingMomentNMM)
 	if err := c.whirling(h, d); err != nil {
 		return nil, err
@@ -102,11 +126,7 @@ const (
 )
 
 // shaft is its worst bending, as the drive line was bolted last.
-func (c *Costs) shaft(h *hulls.Hull, d *kinematics.DriveLine, stands kinematics.State, fault kinematics.RunOut) error {
-	m, err := hulls.MaterialOf(h.Shaft.Material, h.Shaft.Condition)
-	if err != nil {
-		return err
-	}
+func (c *Costs) shaft(d *kinematics.DriveLine, m hulls.Material, stands kinematics.State, fault kinematics.RunOut) error {
 	stands.Held, stands.RunOut = kinematics.Bolted, fault
 	var r kinematics.Result
 	if err := d.Solve(&stands, &r); err != nil {

@@ -3,6 +3,7 @@ package cost
 // This file holds what is told to what was done to the boat.
 
 import (
+	"math"
 	"strings"
 	"testing"
 
@@ -38,7 +39,7 @@ func TestLinedUpCostsNothing(t *testing.T) {
 	for _, name := range assets.HullNames() {
 		h := builtin.Hull(t, name)
 		for _, i := range costs(t, &h, kinematics.State{}, kinematics.RunOut{}).Items {
-			if i.Part != Shaft && i.Part != Whirling && i.Grade != Nothing {
+			if i.Part != Shaft && i.Part != Whirling && i.Part != Spacing && i.Grade != Nothing {
 				t.Errorf("%s: %+v", name, i)
 			}
 			if i.Part == Shaft && i.Grade == Harms {
@@ -96,10 +97,13 @@ func TestWhoShakes(t *testing.T) {
 func TestEveryCostIsSaid(t *testing.T) {
 	for _, language := range []string{"en", "de"} {
 		s := words.In(language)
-		for _, part := range []Part{Shaft, Bearing, Shake, Seal, Bolts, Whirling} {
+		if len(met) != 10 {
+			t.Errorf("%d parts", len(met))
+		}
+		for part, grades := range met {
 			for _, g := range grades {
 				for _, speed := range []float64{0, 1500} {
-					i := Item{Part: part, Grade: g, Sure: LowConfidence, Bearing: "strut", SpeedRPM: speed}
+					i := Item{Part: part, Grade: g, Sure: LowConfidence, Bearing: "strut", Mount: "fore port", SpeedRPM: speed}
 					line := i.Text(s, say.Units{})
 					if strings.Contains(line.Sentence+line.Number, "[") || strings.Contains(line.Sentence+line.Number, "<no value>") {
 						t.Errorf("%s, %s: %+v", part, g, line)
@@ -107,6 +111,95 @@ func TestEveryCostIsSaid(t *testing.T) {
 				}
 			}
 		}
+	}
+}
+
+// item is the one of a part; nil: none.
+func (c *Costs) item(p Part) *Item {
+	for i := range c.Items {
+		if c.Items[i].Part == p {
+			return &c.Items[i]
+		}
+	}
+	return nil
+}
+
+// An engine put so high that the shaft's next bearing is lifted off says so, and lined
+// up it is loaded downward as it should be.
+func TestABearingThatCarriesNothing(t *testing.T) {
+	h := builtin.Hull(t, "Eider")
+	if c := costs(t, &h, kinematics.State{}, kinematics.RunOut{}).item(Carries); c == nil || c.Grade != Nothing || c.LoadN <= 0 {
+		t.Errorf("lined up: %+v", c)
+	}
+	low := kinematics.State{LiftMM: make([]float64, len(h.Mounts)), SlideMM: make([]float64, len(h.Mounts))}
+	worst := Nothing
+	for _, mm := range []float64{-2, -4, 4} { // all mounts down or up: the fore or the aft bearing comes off
+		for i := range low.LiftMM {
+			low.LiftMM[i] = mm
+		}
+		c := costs(t, &h, low, kinematics.RunOut{}).item(Carries)
+		if (c.LoadN < 0) != (c.Grade == Wears) && c.Grade != Little {
+			t.Errorf("all mounts by %v mm: %+v", mm, c)
+		}
+		if c.Grade == Wears {
+			worst = Wears
+		}
+	}
+	if worst != Wears {
+		t.Error("no bearing was ever pressed from below")
+	}
+}
+
+// A twisted engine presses its mounts unevenly, though the faces hardly notice.
+func TestMountsShareUnevenly(t *testing.T) {
+	h := builtin.Hull(t, "Kittiwake")
+	s := kinematics.State{LiftMM: make([]float64, 4), SlideMM: make([]float64, 4)}
+	for i, m := range h.Mounts {
+		by := 3.0
+		if strings.HasPrefix(m.Name, "fore") != strings.HasSuffix(m.Name, "port") {
+			by = -3
+		}
+		s.LiftMM[i] = by * m.LiftPerStepMM()
+	}
+	c := costs(t, &h, s, kinematics.RunOut{})
+	i := c.item(Mounts)
+	if i.Grade == Nothing || math.Abs(i.LoadN-i.CarriedN) < littleOfMount*i.CarriedN {
+		t.Errorf("%+v", i)
+	}
+	if r := c.item(Rocking); r != nil {
+		t.Errorf("it rocks: %+v", r)
+	}
+	if r := costs(t, &h, kinematics.State{}, kinematics.RunOut{ShaftMM: 0.6}).item(Rocking); r == nil || r.LoadN < rocksFrom*r.CarriedN {
+		t.Errorf("with a very crooked half: %+v", r)
+	}
+}
+
+// The formula's printed example: a naval brass shaft of 1 in at 2000 rpm, 16e6 psi and
+// 0.304 lb/in3, 3 ft 5 in (40.948 in before rounding).
+func TestSpacingFormula(t *testing.T) {
+	m := hulls.Material{YoungGPa: 16e6 / psiPerGPa, DensityGPerCM3: 0.304 * lbPerIn3}
+	if got := formulaMM(25.4, 2000, &m) / inMM; math.Abs(got-40.948) > 0.002 {
+		t.Errorf("%.3f in", got)
+	}
+}
+
+func TestSpacingBothRules(t *testing.T) {
+	h := builtin.Hull(t, "Kittiwake")
+	of := func() *Item { return costs(t, &h, kinematics.State{}, kinematics.RunOut{}).item(Spacing) }
+	h.ShaftSpeedMaxRPM = 0
+	d := of().SpanMM / 39 // 39 diameters: inside the rule of thumb
+	h.Shaft.DiameterMM = d
+	if i := of(); i.Grade != Nothing || i.FormulaMM != 0 {
+		t.Errorf("39 diameters, no speed: %+v", i)
+	}
+	h.ShaftSpeedMaxRPM = 2500 // too fast for the formula
+	if i := of(); i.Grade != Little || i.FormulaMM >= i.SpanMM {
+		t.Errorf("39 diameters, fast: %+v", i)
+	}
+	h.ShaftSpeedMaxRPM = 300 // the formula allows more than the rule of thumb
+	h.Shaft.DiameterMM = d * 39 / 42
+	if i := of(); i.Grade != Little || i.FormulaMM < i.SpanMM {
+		t.Errorf("42 diameters, slow: %+v", i)
 	}
 }
 

@@ -7,6 +7,9 @@
 //	               +-- against yield and a cautious fatigue figure --> shaft
 //	               +-- against what the bearing carries anyway ------> bearings, shake
 //	               +-- against the bolts' clamping ------------------> bolts
+//	               +-- where it points, against lined up -------------> carries
+//	               +-- the mounts' loads, against lined up -----------> mounts, rocking
+//	hull ---- clear spans against two rules of spacing ---------------> spacing
 //	shaftline whirling --> against the shaft's greatest speed -------> whirling
 //
 // Grades are Nothing, Little, Wears and Harms. Where each begins is our own judgement
