@@ -22,4 +22,7 @@ const (
 	CheckLessonOk    ID = "check_lesson_ok"
 	LessonNone       ID = "lesson_none"
 	LessonKnown      ID = "lesson_known"
+	LessonTry        ID = "lesson_try"
+	LessonDone       ID = "lesson_done"
+	LessonUndo       ID = "lesson_undo"
 )

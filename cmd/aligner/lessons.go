@@ -11,7 +11,6 @@ import (
 	"aligner/assets/words"
 	"aligner/hulls"
 	"aligner/report/lesson"
-	"aligner/report/say"
 )
 
 type lessonsCmd struct {
@@ -60,7 +59,7 @@ func (c *lessonsShowCmd) Run(e *env) error {
 	if err != nil {
 		return err
 	}
-	e.say(words.LessonAnswer, words.Args{"Value": say.Units{}.Plain(value, 2) + " " + lesson.Quantities[l.Question.Of.Quantity], "Why": l.Question.Why.In(in)})
+	e.say(words.LessonAnswer, words.Args{"Value": l.Question.Of.Said(speaker, readerUnits(false), value), "Why": l.Question.Why.In(in)})
 	return nil
 }
 

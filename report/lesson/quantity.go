@@ -7,8 +7,10 @@ import (
 	"math"
 	"slices"
 
+	"aligner/assets/words"
 	"aligner/hulls"
 	"aligner/kinematics"
+	"aligner/report/say"
 )
 
 // Asked is one quantity of a boat in a state.
@@ -92,6 +94,26 @@ func (a *Asked) ofChange() bool {
 
 // ofMount reports whether a mount must be named.
 func (a *Asked) ofMount() bool { return a.Quantity == Load || a.Quantity == LoadShare }
+
+// Said is a value of it in words, with its unit, or as a clock position.
+func (a *Asked) Said(s words.Speaker, u say.Units, value float64) string {
+	if a.Quantity == OpensAt {
+		return say.Place(s, value)
+	}
+	sign, decimals := "", 1
+	switch a.Quantity {
+	case Rise:
+		decimals = 2
+	case Load, LoadShare:
+		decimals = 0
+	}
+	if value < 0 {
+		sign = "\u2212"
+	} else if a.ofChange() {
+		sign = "+"
+	}
+	return sign + u.Plain(math.Abs(value), decimals) + " " + Quantities[a.Quantity]
+}
 
 // Right is the index of the right choice, and the value worked out; -1 where a number
 // is asked for.

@@ -170,7 +170,10 @@ func (p *Picture) Fit(name string, smooth bool) {
 		return
 	}
 	w, h := p.PixelSize()
-	if w < 2 || h < 2 {
+	if w < 2 || h < 2 { // not painted yet: the first painting looks at it
+		if _, ok := p.model.FitView(name, 1); ok {
+			p.fitted, p.State.View = name, scene.View{}
+		}
 		return
 	}
 	p.pose()

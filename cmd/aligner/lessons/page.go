@@ -31,6 +31,7 @@ type Page struct {
 	at      int // which
 	step    int // which thing to watch; after the last, the question
 	show    *shown
+	own     own // what the learner has done to the boat
 
 	list          *page.List
 	picture       *drawn.Picture
@@ -40,6 +41,8 @@ type Page struct {
 	choices       *fyne.Container
 	result        *widget.Label
 	further, back *page.Button
+	done          *widget.Label // what the learner has done, or may do
+	undo          *page.Button
 	side          *fyne.Container
 	all           fyne.CanvasObject
 }
@@ -56,9 +59,10 @@ func New(desk page.Desk, find func(name string) (hulls.Hull, error)) *Page {
 	p.text.Wrapping, p.result.Wrapping = fyne.TextWrapWord, fyne.TextWrapWord
 	p.text.SizeName, p.result.SizeName = textSize, textSize
 	p.result.TextStyle.Bold = true
-	p.picture = drawn.NewPicture(drawn.Onlooker{Key: p.TypedKey, Rune: p.TypedRune})
+	p.picture = drawn.NewPicture(p)
+	p.own.frames.Update = p.showOwn
 	st := &p.picture.State
-	st.Show = scene.ShowHull | scene.ShowNames | scene.ShowDirections | scene.ShowTrueLine | scene.ShowBed
+	st.Show = scene.ShowHull | scene.ShowHandles | scene.ShowNames | scene.ShowDirections | scene.ShowTrueLine | scene.ShowBed
 	st.Words, st.Dark = say.Marks(desk.Speaker), desk.Looks.Dark
 	p.picture.SetTextSize(desk.Looks.TextSize)
 	p.faces.Words = say.Faces(desk.Speaker)
@@ -67,6 +71,9 @@ func New(desk page.Desk, find func(name string) (hulls.Hull, error)) *Page {
 	p.answer.OnSubmitted = p.answered
 	p.further = page.NewButton(p.keys, p.say(words.LessonFurther, nil), func() { p.goOn(1) })
 	p.back = page.NewButton(p.keys, p.say(words.LessonBack, nil), func() { p.goOn(-1) })
+	p.done = widget.NewLabel("")
+	p.done.Wrapping = fyne.TextWrapWord
+	p.undo = page.NewButton(p.keys, p.say(words.LessonUndo, nil), p.asInLesson)
 	p.lay()
 	p.list.Select(0)
 	return p
@@ -79,7 +86,7 @@ func (p *Page) language() string { return p.say(words.LessonLanguage, nil) }
 
 func newLine() fyne.CanvasObject {
 	l := widget.NewLabel("")
-	l.Truncation = fyne.TextTruncateEllipsis
+	l.Wrapping = fyne.TextWrapWord
 	return l
 }
 
@@ -91,16 +98,18 @@ func (p *Page) line(i int, o fyne.CanvasObject) {
 func (p *Page) lay() {
 	open := page.NewButton(p.keys, p.say(words.LessonOpen, nil), p.ask)
 	leave := page.NewButton(p.desk.Key, p.say(words.PageBack, nil), p.desk.Back)
-	left := container.NewBorder(nil, container.NewVBox(open, leave), nil, nil, p.list)
-	p.side = container.NewVBox(p.text, container.NewGridWithColumns(2, p.back, p.further), p.answer, p.choices, p.result)
+	left := container.NewBorder(nil, container.NewVBox(open, leave), nil, nil, container.New(&titles{p: p}, p.list))
+	p.side = container.NewVBox(p.text, p.answer, p.choices, p.result, container.New(&page.Flow{Narrow: 280}, p.further, p.back))
 	right := container.New(page.Upper{Share: 0.46}, p.faces, container.NewVScroll(p.side))
-	middle := container.New(page.Columns{Share: 0.55, Least: 260}, p.picture, right)
+	below := container.NewBorder(nil, nil, nil, container.NewVBox(p.undo), p.done)
+	middle := container.New(page.Columns{Share: 0.55, Least: 260}, container.NewBorder(nil, below, nil, nil, p.picture), right)
 	p.all = container.NewPadded(container.New(page.Columns{Share: 0.2, Least: 170}, left, middle))
 }
 
 // choose begins a lesson.
 func (p *Page) choose(i int) {
 	p.at = i
+	p.own.mount = 0
 	p.show = newShown(p, &p.lessons[i])
 	p.picture.SetModel(p.show.model)
 	p.goOn(-p.step)
@@ -110,8 +119,9 @@ func (p *Page) choose(i int) {
 func (p *Page) goOn(by int) {
 	l := &p.lessons[p.at]
 	p.step = min(max(p.step+by, 0), len(l.Watch))
-	p.result.SetText("")
+	p.tell("")
 	p.answer.SetText("")
+	p.own.state = nil
 	p.fill()
 }
 
@@ -136,6 +146,7 @@ func (p *Page) fill() {
 			p.desk.Window.Canvas().Focus(p.answer)
 		}
 	}
+	p.tellOwn()
 	p.side.Refresh()
 }
 
@@ -160,12 +171,13 @@ func (p *Page) Open(path string) {
 		l, report := lesson.Check(data, path, p.find)
 		if err = report.Err(); err == nil {
 			p.lessons = append(p.lessons, l)
+			p.measure(p.list.Size().Width)
 			p.list.Refresh()
 			p.list.Select(len(p.lessons) - 1)
 			return
 		}
 	}
-	p.result.SetText(p.desk.Speaker.Retell(err.Error()))
+	p.tell(p.desk.Speaker.Retell(err.Error()))
 }
 
 // Content is the page.
@@ -184,6 +196,8 @@ func (p *Page) keys(k *fyne.KeyEvent) bool {
 		p.goOn(1)
 	case fyne.KeyBackspace, fyne.KeyLeft:
 		p.goOn(-1)
+	case fyne.KeyHome:
+		p.asInLesson()
 	case fyne.Key1, fyne.Key2, fyne.Key3, fyne.Key4, fyne.Key5:
 		p.chosen(int(k.Name[0] - '1'))
 	default:
@@ -199,11 +213,24 @@ func (p *Page) TypedKey(k *fyne.KeyEvent) {
 	}
 }
 
-// TypedRune has no letters of its own: digits come as keys too.
-func (p *Page) TypedRune(rune) {}
+// TypedRune turns nuts: digits, which answer, come as keys too.
+func (p *Page) TypedRune(r rune) {
+	switch r {
+	case '+':
+		p.turnNut(1)
+	case '-', '\u2212':
+		p.turnNut(-1)
+	case 'm', 'M':
+		p.nextMount()
+	}
+}
 
 // Close gives the picture back.
-func (p *Page) Close() { p.picture.Close() }
+func (p *Page) Close() {
+	p.own.frames.Drop()
+	p.own.frames.Stop()
+	p.picture.Close()
+}
 
 // decimal takes a comma for a point.
 func decimal(text string) string { return strings.Replace(strings.TrimSpace(text), ",", ".", 1) }

@@ -38,32 +38,41 @@ func newShown(p *Page, l *lesson.Lesson) *shown {
 // step shows one thing to watch.
 func (s *shown) step(i int) {
 	w := &s.lesson.Watch[i]
-	state := w.State
-	if s.err == nil {
-		s.err = s.line.Solve(&state, &s.result)
+	if !s.state(w.State, w.Times) {
+		return
+	}
+	view := w.View
+	if view == "" {
+		view = scene.ViewWhole
 	}
 	p := s.p
-	if s.err != nil {
-		p.result.SetText(p.desk.Speaker.Retell(s.err.Error()))
-		return
+	p.picture.Fit(view, !p.desk.Looks.NoMotion && fyne.CurrentApp().Settings().ShowAnimations())
+}
+
+// state shows the boat in a state, larger than life, and reports whether that can be
+// worked out.
+func (s *shown) state(state kinematics.State, times float64) bool {
+	p, err := s.p, s.err
+	if err == nil {
+		err = s.line.Solve(&state, &s.result)
+	}
+	if err != nil {
+		p.tell(p.desk.Speaker.Retell(err.Error()))
+		return false
 	}
 	s.model.Read(s.line, &state, &s.result, &s.moved)
 	st := &p.picture.State
-	st.Now, st.Afloat, st.Exaggeration = &s.moved, state.Afloat, w.Times
+	st.Now, st.Afloat, st.Exaggeration = &s.moved, state.Afloat, times
 	if state.Held == kinematics.Hanging {
-		st.Exaggeration = min(w.Times, s.model.MaxExaggeration(&s.moved))
+		st.Exaggeration = min(times, s.model.MaxExaggeration(&s.moved))
 	}
 	st.Spot = nil
 	if state.RunOut != (kinematics.RunOut{}) {
 		st.Spot = &scene.Spot{TurnDeg: state.RunOut.ShaftTurnDeg + state.RunOut.ShaftLowDeg}
 	}
 	p.picture.Refresh()
-	view := w.View
-	if view == "" {
-		view = scene.ViewWhole
-	}
-	p.picture.Fit(view, !p.desk.Looks.NoMotion && fyne.CurrentApp().Settings().ShowAnimations())
 	p.faces.SetResult(&s.result, s.lesson.Hull.Coupling.OuterDiameterMM, p.desk.Looks)
+	return true
 }
 
 // chosen judges a choice.
@@ -74,7 +83,7 @@ func (p *Page) chosen(i int) {
 	}
 	right, value, err := l.Right()
 	if err != nil {
-		p.result.SetText(p.desk.Speaker.Retell(err.Error()))
+		p.tell(p.desk.Speaker.Retell(err.Error()))
 		return
 	}
 	p.judged(right == i, value)
@@ -84,17 +93,23 @@ func (p *Page) chosen(i int) {
 func (p *Page) answered(text string) {
 	v, err := strconv.ParseFloat(decimal(text), 64)
 	if err != nil || math.IsNaN(v) {
-		p.result.SetText(p.say(words.NotANumber, words.Args{"Text": text}))
+		p.tell(p.say(words.NotANumber, words.Args{"Text": text}))
 		return
 	}
 	l := &p.lessons[p.at]
 	ok, err := l.RightNumber(v)
 	if err != nil {
-		p.result.SetText(p.desk.Speaker.Retell(err.Error()))
+		p.tell(p.desk.Speaker.Retell(err.Error()))
 		return
 	}
 	_, value, _ := l.Right() // the same as just judged by
 	p.judged(ok, value)
+}
+
+// tell says something below the text; "" takes no room.
+func (p *Page) tell(text string) {
+	p.result.SetText(text)
+	p.result.Hidden = text == ""
 }
 
 // judged says whether it was right, what was worked out, and why.
@@ -104,6 +119,6 @@ func (p *Page) judged(ok bool, value float64) {
 		id = words.LessonRight
 	}
 	l := &p.lessons[p.at]
-	p.result.SetText(p.say(id, words.Args{"Value": p.desk.Looks.Units.Plain(value, 2) + " " + lesson.Quantities[l.Question.Of.Quantity], "Why": l.Question.Why.In(p.language())}))
+	p.tell(p.say(id, words.Args{"Value": l.Question.Of.Said(p.desk.Speaker, p.desk.Looks.Units, value), "Why": l.Question.Why.In(p.language())}))
 	p.side.Refresh()
 }

@@ -1,0 +1,39 @@
+package lessons
+
+// This file gives each title in the list as many lines as it needs.
+
+import (
+	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/widget"
+)
+
+// titles is a fyne.Layout of the list alone.
+type titles struct {
+	p     *Page
+	width float32 // the lines were measured for
+}
+
+// MinSize is the list's.
+func (*titles) MinSize(o []fyne.CanvasObject) fyne.Size { return o[0].MinSize() }
+
+// Layout measures the lines anew where the width is another.
+func (t *titles) Layout(o []fyne.CanvasObject, s fyne.Size) {
+	o[0].Resize(s)
+	if s.Width != t.width {
+		t.width = s.Width
+		t.p.measure(s.Width)
+	}
+}
+
+// measure gives each line the height its title needs in a width.
+func (p *Page) measure(width float32) {
+	if width <= 0 {
+		return
+	}
+	l := newLine().(*widget.Label)
+	for i := range p.lessons {
+		l.SetText(p.lessons[i].Title.In(p.language()))
+		l.Resize(fyne.NewSize(width, l.MinSize().Height))
+		p.list.SetItemHeight(i, l.MinSize().Height)
+	}
+}
