@@ -61,6 +61,7 @@ type marks struct {
 	strokes  [2][2]mgl64.Vec3 // of a tape's ends
 	axis     [2]mgl64.Vec3    // the line something turns about
 	turns    []mgl64.Vec3     // the arrows round nuts, point by point
+	pointers []mgl64.Vec3     // the arrows that say which way, point by point
 }
 
 // prepare places the marks that never move.
@@ -88,6 +89,7 @@ func (m *Model) mark(s *State, v *Movement, n float64, eye mgl64.Vec3, o *render
 	m.markTape(s, c, eye, o) // other words give way to its
 	m.markAxis(s, c, o)
 	m.markSpot(s, c, o)
+	m.markPointers(s, c, o)
 	if s.Show&ShowTrueLine != 0 {
 		o.Lines = append(o.Lines, render.Line{Points: m.marks.trueLine, Width: 1.4, Dash: 9, Gap: 6, Colour: c.line, Behind: render.HideBehind})
 	}

@@ -45,6 +45,8 @@ type State struct {
 	Spot    *Spot  // nil: none marked
 	Words   Words  // zero: English
 	Turns   []Turn // what is to be done at the mounts; nil: nothing
+	// Pointers say which way things went; nil: none.
+	Pointers []Pointer
 }
 
 // posed is what the last Pose left for handles and fitted views.

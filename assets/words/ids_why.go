@@ -46,4 +46,12 @@ const (
 	WhyNext          ID = "why_next"
 	WhyAgain         ID = "why_again"
 	WhyChoose        ID = "why_choose"
+	WhyPart          ID = "why_part"
+	WhyThisLine      ID = "why_this_line"
+	WhyAt12          ID = "why_at_12"
+	WhyAt3           ID = "why_at_3"
+	WhyAt6           ID = "why_at_6"
+	WhyAt9           ID = "why_at_9"
+	WhyCoupling      ID = "why_coupling"
+	WhyTableRead     ID = "why_table_read"
 )

@@ -34,6 +34,9 @@ func (u Units) number(v float64, decimals int) string {
 	return s
 }
 
+// Fixed writes a number with all of so many decimals.
+func (u Units) Fixed(v float64, decimals int) string { return u.number(v, decimals) }
+
 // between parts the numbers of a list: a comma, unless that is the decimal sign.
 func (u Units) between() string {
 	if u.DecimalComma {

@@ -13,9 +13,26 @@ import (
 	"aligner/kinematics/why"
 )
 
+// WhyKind is what a step is about.
+type WhyKind uint8
+
+// The kinds, in the order they are told.
+const (
+	WhyIsLift  WhyKind = iota // the nut, and how the mounts go
+	WhyIsLine                 // the line the engine tips about
+	WhyIsTilt                 // its face
+	WhyIsFace                 // the coupling up, down, sideways
+	WhyIsStick                // a straight shaft
+	WhyIsBend                 // a bent one
+	WhyIsBlock                // a shaft on its block
+	WhyIsRest
+	WhyIsTotal
+)
+
 // WhyStep is one step: a sentence, and the part of the gap it adds (mm across, at
 // WhyHour).
 type WhyStep struct {
+	Kind  WhyKind
 	Text  string
 	AddMM float64
 	Adds  bool // it adds to the gap; else it only moves something
@@ -37,21 +54,29 @@ func Why(s words.Speaker, u Units, h *hulls.Hull, w *why.Why) []WhyStep {
 		return words.Args{"Place": place(s, hour), "Against": place(s, opposite(hour)), "Change": opens(s, u, mm),
 			"Distance": u.Plain(w.FirstBearingMM, 0) + " mm"}
 	}
-	steps := []WhyStep{{Text: lifts(s, u, h, w)}, {Text: tipsAbout(s, u, h, w)},
-		{s.Say(words.WhyTilt, args(tilt)), tilt, true}, {Text: s.Say(words.WhyFace, words.Args{"Moves": faceMoves(s, u, w.FaceMM)})}}
+	steps := []WhyStep{{Kind: WhyIsLift, Text: lifts(s, u, h, w)}, {Kind: WhyIsLine, Text: tipsAbout(s, u, h, w)},
+		{WhyIsTilt, s.Say(words.WhyTilt, args(tilt)), tilt, true}, {Kind: WhyIsFace, Text: s.Say(words.WhyFace, words.Args{"Moves": faceMoves(s, u, w.FaceMM)})}}
 	if w.Before.Held.Carries() {
-		steps = append(steps, WhyStep{s.Say(words.WhyStick, args(stick)), stick, true})
+		steps = append(steps, WhyStep{WhyIsStick, s.Say(words.WhyStick, args(stick)), stick, true})
 		if bend != 0 {
-			steps = append(steps, WhyStep{s.Say(words.WhyBend, args(bend)), bend, true})
+			steps = append(steps, WhyStep{WhyIsBend, s.Say(words.WhyBend, args(bend)), bend, true})
 		}
 	} else {
-		steps = append(steps, WhyStep{Text: s.Say(words.WhyBlock, nil)})
+		steps = append(steps, WhyStep{Kind: WhyIsBlock, Text: s.Say(words.WhyBlock, nil)})
 	}
 	if rest != 0 {
-		steps = append(steps, WhyStep{s.Say(words.WhyRest, args(rest)), rest, true})
+		steps = append(steps, WhyStep{WhyIsRest, s.Say(words.WhyRest, args(rest)), rest, true})
 	}
-	return append(steps, WhyStep{Text: s.Say(words.WhyTotal, args(total)), AddMM: total})
+	return append(steps, WhyStep{Kind: WhyIsTotal, Text: s.Say(words.WhyTotal, args(total)), AddMM: total})
 }
+
+// WhyPart says a part of the gap in a few words, for a picture.
+func WhyPart(s words.Speaker, u Units, hour int, mm float64) string {
+	return s.Say(words.WhyPart, words.Args{"Place": place(s, hour), "Change": opens(s, u, mm)})
+}
+
+// WhyCoupling says how the coupling goes, for a picture.
+func WhyCoupling(s words.Speaker, u Units, w *why.Why) string { return faceMoves(s, u, w.FaceMM) }
 
 // opens says "opens by 1.3 thou" or "closes by".
 func opens(s words.Speaker, u Units, mm float64) string {
@@ -156,7 +181,7 @@ func faceMoves(s words.Speaker, u Units, yz [2]float64) string {
 // NutTable is what one flat of each nut does, and one mm of each slide, a line each
 // under a heading.
 func NutTable(s words.Speaker, u Units, h *hulls.Hull, held kinematics.Held, rows []why.Row) []string {
-	lines := []string{s.Say(words.WhyTable, words.Args{"Hull": h.Name, "Slide": u.Plain(why.SlideMM, 0) + " mm", "Held": string(held)})}
+	lines := []string{s.Say(words.WhyTable, words.Args{"Hull": h.Name, "Slide": u.Plain(why.SlideMM, 0) + " mm", "Held": s.Say(words.Of("held", string(held)), nil)})}
 	for i := range rows {
 		lines = append(lines, nutRow(s, u, h, &rows[i]))
 	}

@@ -3,8 +3,6 @@ package whys
 // This file is the page: which nut, which step, and the keys.
 
 import (
-	"strings"
-
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/container"
 	"fyne.io/fyne/v2/layout"
@@ -20,15 +18,13 @@ import (
 
 // Page is the page of why.
 type Page struct {
-	desk  page.Desk
-	moves []why.Move // of the first boat: each nut, each slide
-	at    int        // which
-	step  int        // how many steps are told
-	sides [2]*side
-	table string // "": not worked out yet
-
+	desk   page.Desk
+	moves  []why.Move // of the first boat: each nut, each slide
+	at     int        // which
+	step   int        // how many steps are told
+	sides  [2]*side
 	choose *widget.Select
-	told   *widget.Label // the table
+	told   *fyne.Container // the table; empty: not worked out yet
 	steps  *fyne.Container
 	below  *container.Scroll
 	quiet  bool
@@ -68,8 +64,7 @@ func (p *Page) lay() {
 	button := func(id words.ID, do func()) fyne.CanvasObject { return page.NewButton(p.keys, p.say(id, nil), do) }
 	top := container.NewHBox(container.NewGridWrap(fyne.NewSize(chooseWide, p.choose.MinSize().Height), p.choose), button(words.WhyNext, func() { p.further(1) }), button(words.WhyAgain, func() { p.further(-p.step) }),
 		button(words.WhyTableButton, p.showTable), layout.NewSpacer(), page.NewButton(p.desk.Key, p.say(words.PageBack, nil), p.desk.Back))
-	p.told = widget.NewLabel("")
-	p.told.Wrapping = fyne.TextWrapWord
+	p.told = container.NewStack()
 	p.told.Hide()
 	both := func(a, b fyne.CanvasObject) *fyne.Container { return container.NewGridWithColumns(2, a, b) }
 	p.steps = both(p.sides[0].words, p.sides[1].words)
@@ -83,7 +78,7 @@ func (p *Page) lay() {
 // The moves' names are read in so much width; the pictures have so much of the height.
 const (
 	chooseWide    = 230
-	picturesShare = 0.56
+	picturesShare = 0.6
 )
 
 // turnTo takes another move apart, from the start.
@@ -125,19 +120,16 @@ func (p *Page) showTable() {
 		p.hideTable()
 		return
 	}
-	if p.table == "" {
-		s := p.sides[0]
-		rows, err := why.Table(&s.hull, s.held, s.afloat)
-		if err != nil {
-			p.table = p.desk.Speaker.Retell(err.Error())
-		} else {
-			p.table = strings.Join(say.NutTable(p.desk.Speaker, p.desk.Looks.Units, &s.hull, s.held, rows), "\n")
-		}
+	if len(p.told.Objects) == 0 {
+		p.told.Add(p.newTable())
 	}
-	p.told.SetText(p.table)
 	p.steps.Hide()
 	p.told.Show()
+	p.below.ScrollToTop()
 }
+
+// held says how a side's shaft is held.
+func (p *Page) held(s *side) string { return p.say(words.Of("held", string(s.held)), nil) }
 
 func (p *Page) hideTable() {
 	p.told.Hide()

@@ -7,10 +7,6 @@ import (
 	"strconv"
 	"strings"
 
-	"fyne.io/fyne/v2"
-	"fyne.io/fyne/v2/widget"
-	"github.com/go-gl/mathgl/mgl64"
-
 	"aligner/assets/words"
 	"aligner/cmd/aligner/drawn"
 	"aligner/hulls"
@@ -18,6 +14,8 @@ import (
 	"aligner/kinematics/why"
 	"aligner/report/say"
 	"aligner/scene"
+	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/widget"
 )
 
 // timesLarger is how much movement is exaggerated: one flat is seen.
@@ -34,7 +32,9 @@ type side struct {
 	picture *drawn.Picture
 	words   *widget.Label
 	why     *why.Why
-	moved   scene.Movement
+	before  scene.Movement
+	after   scene.Movement
+	stage   scene.Movement // what is shown between them
 	steps   []say.WhyStep
 	err     error // why there are no steps
 }
@@ -73,7 +73,8 @@ func (s *side) take(m why.Move) {
 		return
 	}
 	s.steps = say.Why(s.p.desk.Speaker, s.p.desk.Looks.Units, &s.hull, s.why)
-	// The picture reads the shaft's shape off the drive line, which stands at After.
+	// The picture reads the shaft's shape off the drive line, which stands at After
+	// and is then put back.
 	n := len(s.hull.Mounts)
 	to := kinematics.State{Held: s.held, Afloat: s.afloat, LiftMM: make([]float64, n), SlideMM: make([]float64, n)}
 	for _, i := range m.Mounts {
@@ -83,11 +84,12 @@ func (s *side) take(m why.Move) {
 			to.LiftMM[i] = s.why.LiftMM
 		}
 	}
-	s.model.Read(s.line, &to, &s.why.After, &s.moved)
+	s.model.Read(s.line, &to, &s.why.After, &s.after)
+	var drawn kinematics.Result
+	if s.err = s.line.Solve(&from, &drawn); s.err == nil {
+		s.model.Read(s.line, &from, &drawn, &s.before)
+	}
 }
-
-// lineStep is the step that tells the line the engine tips about.
-const lineStep = 2
 
 // show tells the first so many steps.
 func (s *side) show(steps int) {
@@ -108,28 +110,11 @@ func (s *side) show(steps int) {
 		lines = append(lines, text)
 	}
 	if steps == 0 {
-		lines = append(lines, say(words.WhyBegin, nil), say(words.WhyWords, nil))
+		lines = append(lines, say(words.WhyBegin, words.Args{"Times": s.p.desk.Looks.Units.Plain(timesLarger, 0)}), say(words.WhyWords, nil))
 	}
 	s.words.SetText(strings.Join(lines, "\n"))
-	st := &s.picture.State
-	st.Now, st.Axis = nil, nil
-	if steps > 0 {
-		st.Now = &s.moved
-	}
-	if steps >= lineStep && s.why.Line.Turned > 0 {
-		along := mgl64.Vec3(s.why.Line.Along)
-		// The middle of what is drawn of it is where it crosses the boat's middle.
-		at := mgl64.Vec3(s.why.Line.At)
-		if along[1] != 0 {
-			at = at.Sub(along.Mul(at[1] / along[1]))
-		}
-		st.Axis = &scene.Axis{At: at, Along: along, HalfMM: axisHalfMM}
-	}
-	s.picture.Refresh()
+	s.draw(steps)
 }
-
-// axisHalfMM is how far the line is drawn to either side.
-const axisHalfMM = 450
 
 // signed writes the sum with its sign.
 func signed(l drawn.Looks, mm float64) string {
