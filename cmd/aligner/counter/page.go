@@ -93,7 +93,7 @@ func (p *Page) lay() {
 	small := widget.NewLabel(p.say(words.CounterLarger, words.Args{"Times": p.desk.Looks.Units.Plain(timesLarger, 0)}))
 	small.SizeName = captionSize
 	foot := container.NewBorder(nil, nil, widget.NewLabel(p.say(words.CounterBefore, nil)),
-		container.NewHBox(widget.NewLabel(p.say(after, nil)), p.play, layout.NewSpacer(), page.NewButton(p.desk.Key, p.say(words.PageBack, nil), p.desk.Back)), p.handle)
+		container.NewHBox(widget.NewLabel(p.say(after, nil)), p.play, layout.NewSpacer(), page.NewButton(p.desk.Key, p.say(words.PageBack, nil), p.desk.Back)), page.Track(p.handle))
 	right := container.New(page.Upper{Share: 0.46}, p.faces, container.NewVScroll(p.words))
 	left := container.NewBorder(nil, small, nil, nil, p.picture)
 	p.all = container.NewPadded(container.NewBorder(nil, container.NewVBox(p.between, foot), nil, nil, container.New(page.Columns{Share: 0.58, Least: 300}, left, right)))

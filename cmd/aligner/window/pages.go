@@ -92,7 +92,15 @@ func (w *Window) keyEverywhere(k *fyne.KeyEvent) bool {
 		w.win.Canvas().Focus(w.picture)
 		return true
 	}
-	return false
+	switch k.Name {
+	case fyne.KeyPageDown:
+		w.scroll(1)
+	case fyne.KeyPageUp:
+		w.scroll(-1)
+	default:
+		return false
+	}
+	return true
 }
 
 // keysUnfocused hands keys that no widget has to the page that stands, or to the

@@ -14,6 +14,7 @@ import (
 
 	"aligner/assets"
 	"aligner/assets/words"
+	"aligner/cmd/aligner/page"
 	"aligner/hulls/visit"
 	"aligner/scene"
 )
@@ -147,7 +148,7 @@ func newBottomStrip(w *Window) *bottomStrip {
 		button(words.ViewCoupling, func() { w.look(scene.ViewCoupling) }),
 		button(words.FlipClock, func() { w.change(func(s *Settings) { s.LookingAft = !s.LookingAft }) }),
 		b.metric)
-	b.box = container.NewBorder(nil, nil, container.NewHBox(widget.NewLabel(s.Say(words.ShaftHeld, nil)), b.held, b.times), views, b.slider)
+	b.box = container.NewBorder(nil, nil, container.NewHBox(widget.NewLabel(s.Say(words.ShaftHeld, nil)), b.held, b.times), views, page.Track(b.slider))
 	return b
 }
 
