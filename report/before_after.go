@@ -7,15 +7,10 @@ import (
 	"aligner/report/paper"
 )
 
-// view is one the scene can fit, and how tall it is drawn.
-type view struct {
-	name string
-	tall float64
-}
-
-// beforeAfterPictures draws the boat before and after in some views, all at the
-// same exaggeration, which is stated.
-func (d *drawer) beforeAfterPictures(y float64, before, after *stood, views ...view) (float64, error) {
+// boatPictures are the boat as a whole and as she is, whole mm tall (0: not), and
+// below it her coupling before and after, tall mm, at one exaggeration, which is
+// stated.
+func (d *drawer) boatPictures(y float64, before, after *stood, whole, tall float64) (float64, error) {
 	var states []*stood
 	var titles []words.ID
 	if before != nil {
@@ -38,26 +33,34 @@ func (d *drawer) beforeAfterPictures(y float64, before, after *stood, views ...v
 	if err != nil {
 		return y, err
 	}
+	if whole > 0 {
+		picture, err := d.whole(of, 0, w, whole)
+		if err != nil {
+			return y, err
+		}
+		if err := d.Picture(x, y, w, whole, picture); err != nil {
+			return y, err
+		}
+		d.Rect(x, y, w, whole, &paper.Pen{MM: 0.25}, nil)
+		y += whole + 2
+	}
 	for i := range states {
 		at := x + float64(i)*(wide+between)
 		d.Line(at, y, wide, paper.Type{Points: 13, Bold: true}, d.say(titles[i], nil))
-		d.Line(at, y, wide, paper.Type{Points: 10.5, Align: paper.Right}, d.widest(states[i]))
-		down := y + 6.5
-		for _, view := range views {
-			picture, err := d.picture(of, i, view, wide)
-			if err != nil {
-				return y, err
-			}
-			if err := d.Picture(at, down, wide, view.tall, picture); err != nil {
-				return y, err
-			}
-			d.Rect(at, down, wide, view.tall, &paper.Pen{MM: 0.25}, nil)
-			down += view.tall + 1.5
+		d.Line(at, y+0.7, wide, paper.Type{Points: 10.5, Align: paper.Right}, d.widest(states[i]))
+		picture, err := d.picture(of, i, wide, tall)
+		if err != nil {
+			return y, err
 		}
+		if err := d.Picture(at, y+6.5, wide, tall, picture); err != nil {
+			return y, err
+		}
+		d.Rect(at, y+6.5, wide, tall, &paper.Pen{MM: 0.25}, nil)
 	}
-	y += 8
-	for _, view := range views {
-		y += view.tall + 1.5
+	y += tall + 8
+	note := words.SheetCouplingPictures
+	if whole > 0 {
+		note = words.SheetPictures
 	}
-	return y + d.Paragraph(x, y, w, paper.Type{Points: 9}, d.say(words.PaperTimes, words.Args{"Times": d.u.Plain(of.times, 0)})), nil
+	return y + d.Paragraph(x, y, w, paper.Type{Points: 9}, d.say(note, words.Args{"Times": d.u.Plain(of.times, 0)})), nil
 }

@@ -8,8 +8,6 @@ import (
 
 	"aligner/assets/words"
 	"aligner/hulls/visit"
-	"aligner/kinematics"
-	"aligner/kinematics/response"
 	"aligner/report/paper"
 )
 
@@ -28,7 +26,7 @@ func class(in Input, o Options) (*drawer, error) {
 	f.y += d.Line(x, f.y, w, underType, d.say(words.PaperReadings, nil))
 	f.classReadings()
 	f.y += 1 + f.Line(x, f.y+1, w, underType, f.say(words.PaperAnswersTo, nil))
-	if err := f.answersTo(); err != nil {
+	if err := f.stepTable(); err != nil {
 		return nil, err
 	}
 	f.questions()
@@ -44,7 +42,7 @@ func class(in Input, o Options) (*drawer, error) {
 
 func (d *drawer) classIntro() string {
 	return d.say(words.PaperClassIntro, words.Args{"Hull": d.h.Name, "Layout": string(d.h.Layout), "Diameter": d.u.Plain(d.h.Coupling.OuterDiameterMM, 1) + " mm",
-		"Named": d.e.Rule.Named, "Limit": d.u.LeafWithUnit(d.e.LimitMM)})
+		"Rule": d.ruleText()})
 }
 
 // classDrawings are the mounts and an empty clock.
@@ -94,60 +92,6 @@ func (d *drawer) bareTyped(l visit.Length) string {
 		return "–"
 	}
 	return d.thickness(l.MM())
-}
-
-// answersTo is a table of what one flat, or a slide, does at the four hours: what
-// the pupil needs to work a move out.
-func (f *flow) answersTo() error {
-	line, err := kinematics.Prepare(*f.h)
-	if err != nil {
-		return err
-	}
-	base := kinematics.State{Held: f.e.Aim, Afloat: f.v.State.Afloat()}
-	var drawn, then kinematics.Result
-	if err := line.Solve(&base, &drawn); err != nil {
-		return err
-	}
-	var rows [][]string
-	add := func(what string, lift, slide []float64) error {
-		s := base
-		s.LiftMM, s.SlideMM = lift, slide
-		if err := line.Solve(&s, &then); err != nil {
-			return err
-		}
-		ab := [2]float64{then.Gap.CosMM - drawn.Gap.CosMM, then.Gap.SinMM - drawn.Gap.SinMM}
-		rows = append(rows, []string{what, f.change(2 * ab[0]), f.change(2 * ab[1])})
-		return nil
-	}
-	n := len(f.h.Mounts)
-	for _, station := range response.Stations(f.h) {
-		for _, i := range station {
-			lift := make([]float64, n)
-			lift[i] = f.h.Mounts[i].LiftPerStepMM()
-			if err := add(f.nutText(&f.h.Mounts[i], 1), lift, nil); err != nil {
-				return err
-			}
-		}
-		slide := make([]float64, n)
-		for _, i := range station {
-			slide[i] = 1
-		}
-		if err := add(f.mountNames(station)+" "+f.slideText(1), nil, slide); err != nil {
-			return err
-		}
-	}
-	f.table([]column{{f.say(words.PaperOneStep, nil), 0.5, paper.Left}, {f.say(words.PaperTopLess, nil), 0.25, paper.Right}, {f.say(words.PaperStbdLess, nil), 0.25, paper.Right}}, rows)
-	return nil
-}
-
-// change writes a signed change of the gap, in tenths of a thou or thousandths
-// of a mm.
-func (d *drawer) change(mm float64) string {
-	text := d.u.Gap(mm)
-	if d.u.RoundGap(mm) > 0 {
-		text = "+" + text
-	}
-	return text + " " + d.u.GapUnit()
 }
 
 // questions with lines to write on.

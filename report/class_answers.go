@@ -11,7 +11,6 @@ import (
 	"aligner/report/job"
 	"aligner/report/paper"
 	"aligner/report/say"
-	"aligner/scene"
 )
 
 // answers fills the second page.
@@ -52,7 +51,7 @@ func (f *flow) answers() error {
 	}
 	before, after, err := f.beforeAfter()
 	if err == nil {
-		f.y, err = f.beforeAfterPictures(f.y+2, before, after, view{scene.ViewCoupling, room})
+		f.y, err = f.boatPictures(f.y+2, before, after, 0, room)
 	}
 	return err
 }

@@ -6,7 +6,6 @@ package report
 import (
 	"aligner/assets/words"
 	"aligner/report/paper"
-	"aligner/scene"
 )
 
 // customer draws the page. Pictures take what room the words leave; where that
@@ -23,7 +22,7 @@ func customer(in Input, o Options) (*drawer, error) {
 	y += 3
 	y += d.Paragraph(x, y, w, paper.Type{Points: 17, Bold: true}, d.customerHeadline(before, after)) + 2
 	said := d.customerBlocks(before, after)
-	const signed, titles = 11.0, 13.0
+	const signed, titles = 13.0, 13.0
 	k, room := 1.0, 0.0
 	for ; ; k *= 0.97 {
 		room = top + tall - signed - titles - y - d.blocksMM(said, k)
@@ -33,7 +32,7 @@ func customer(in Input, o Options) (*drawer, error) {
 	}
 	if before != nil {
 		room = min(room, mostPictures)
-		if y, err = d.beforeAfterPictures(y, before, after, view{scene.ViewWhole, room * 0.48}, view{scene.ViewCoupling, room * 0.52}); err != nil {
+		if y, err = d.boatPictures(y, before, after, room*0.46, room*0.54); err != nil {
 			return nil, err
 		}
 	}
@@ -44,7 +43,7 @@ func customer(in Input, o Options) (*drawer, error) {
 }
 
 // What both rows of pictures together may take, in mm.
-const leastPictures, mostPictures = 70.0, 106.0
+const leastPictures, mostPictures = 70.0, 124.0
 
 // block is text of one kind under a title: paragraphs, or a list.
 type block struct {

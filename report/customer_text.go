@@ -45,6 +45,9 @@ func (d *drawer) apart(s *stood) float64 {
 	return 2 * amplitude([2]float64{s.gapMM[0] - d.e.TargetMM[0], s.gapMM[1] - d.e.TargetMM[1]})
 }
 
+// aimed reports whether the gap wanted at rest is another than none.
+func (d *drawer) aimed() bool { return d.u.Leaf(2*amplitude(d.e.TargetMM)) > 0 }
+
 func (d *drawer) wasOutside(s *stood) bool {
 	return s.estimate != nil && s.estimate.Verdict == gauge.Outside
 }
@@ -89,10 +92,15 @@ func (d *drawer) customerSentences(before, after *stood) []string {
 	case d.e.Verdict == gauge.Within && d.v.Target.Spread.Given():
 		lines = append(lines, d.say(words.PaperTellDoneAim, words.Args{"Gap": d.plain(d.apart(after)), "Limit": args["Limit"],
 			"Aim": d.plain(d.v.Target.Spread.MM()), "Side": d.side(d.v.Target.OpensAtDeg), "Reason": d.v.Target.Reason}))
+	case d.e.Verdict == gauge.Within && d.aimed():
+		lines = append(lines, d.say(words.SheetDonePower, words.Args{"Gap": d.plain(d.apart(after)), "Limit": args["Limit"],
+			"Aim": d.plain(2 * amplitude(d.e.TargetMM)), "Side": d.side(opensDeg(d.e.TargetMM))}))
 	case d.e.Verdict == gauge.Within && d.u.Leaf(d.apart(after)) == 0:
 		lines = append(lines, d.say(words.SheetDoneFlat, words.Args{"Limit": args["Limit"]}))
 	case d.e.Verdict == gauge.Within:
 		lines = append(lines, d.say(words.PaperTellDone, words.Args{"Gap": d.wide(d.apart(after)), "Limit": args["Limit"]}))
+	case d.aimed():
+		lines = append(lines, d.say(words.SheetNotYetAim, words.Args{"Gap": d.plain(d.apart(after)), "Limit": args["Limit"]}))
 	default:
 		lines = append(lines, d.say(words.PaperTellNotYet, words.Args{"Gap": d.wide(d.apart(after)), "Limit": args["Limit"]}))
 	}

@@ -17,6 +17,7 @@ import (
 	"aligner/hulls"
 	"aligner/hulls/visit"
 	"aligner/kinematics/plan"
+	"aligner/kinematics/why"
 	"aligner/report/say"
 )
 
@@ -178,6 +179,37 @@ func TestRecordHoldsTheVisit(t *testing.T) {
 		}
 		if got := worked(t, again).Estimate.Gap; got != in.Estimate.Gap {
 			t.Errorf("worked out again it is %v, was %v", got, in.Estimate.Gap)
+		}
+	}
+}
+
+// TestStepTableIsTheTableOfNuts: the record and the exercise have the numbers of
+// why.Table (aligner why HULL), half a spread at the hour where it opens, a row each.
+func TestStepTableIsTheTableOfNuts(t *testing.T) {
+	for _, name := range []string{"low-to-port", "v-drive", "solid-feet"} {
+		in := early(t, name)
+		rows, err := why.Table(&in.Document.Hull, in.Estimate.Aim, in.Document.Visit.State.Afloat())
+		if err != nil {
+			t.Fatal(err)
+		}
+		for _, kind := range []Kind{Record, Class} {
+			said := strings.ReplaceAll(text(t, made(t, in, Options{Kind: kind, Quick: true})), "\u2212", "-")
+			found := regexp.MustCompile(`(?m)^ *(\S.*?) {2,}([-+]?\d+\.\d\d) +([-+]?\d+\.\d\d) +([-+]?\d+\.\d\d) +([-+]?\d+\.\d\d) +(\d+\.\d\d)$`).FindAllStringSubmatch(said, -1)
+			if len(found) != len(rows) {
+				t.Fatalf("%s, %s: %d rows, want %d:\n%s", name, kind, len(found), len(rows), said)
+			}
+			for i, r := range rows {
+				at := [4]float64{r.Change[0], r.Change[1], -r.Change[0], -r.Change[1]}
+				for j, mm := range at {
+					got, _ := strconv.ParseFloat(found[i][2+j], 64)
+					if math.Abs(got*0.0254-mm) > 0.0254*0.00501 {
+						t.Errorf("%s, %s, %s: %v at column %d, want %v mm", name, kind, found[i][1], got, j, mm)
+					}
+				}
+				if starred := strings.HasSuffix(found[i][1], "*"); starred != r.Hardly {
+					t.Errorf("%s, %s: %q, hardly %v", name, kind, found[i][1], r.Hardly)
+				}
+			}
 		}
 	}
 }

@@ -6,6 +6,7 @@ package report
 import (
 	"context"
 	"image"
+	"image/color"
 	"math"
 
 	"aligner/assets"
@@ -18,8 +19,13 @@ import (
 // dotsPerInch is the resolution of pictures on paper.
 const dotsPerInch = 200
 
-// mostTimes is the largest exaggeration used on paper.
-const mostTimes = 200
+// mostTimes is the largest exaggeration used on paper, and widestDrawn how wide the
+// widest gap may be drawn by it, as a part of the face's diameter: enough to be seen
+// at a glance, too little to look like a wreck.
+const mostTimes, widestDrawn = 200, 1.0 / 3
+
+// What a mark on the boat is drawn in, and what its word stands on.
+var ringInk, plateInk = color.NRGBA{20, 20, 20, 255}, color.NRGBA{255, 255, 255, 235}
 
 // drawn is a boat ready to be drawn in some states.
 type drawn struct {
@@ -43,6 +49,9 @@ func (d *drawer) drawable(states []*stood) (*drawn, error) {
 		}
 		out.model.Read(line, &s.state, &r, &out.moves[i])
 		out.times = min(out.times, out.model.MaxExaggeration(&out.moves[i]))
+		if gap := 2 * amplitude([2]float64{r.Gap.CosMM, r.Gap.SinMM}); gap > 0 {
+			out.times = min(out.times, max(1, widestDrawn*d.h.Coupling.OuterDiameterMM/gap))
+		}
 	}
 	if out.times > 10 {
 		out.times = math.Floor(out.times/10) * 10
@@ -57,51 +66,53 @@ func (d *drawer) drawable(states []*stood) (*drawn, error) {
 	return out, out.model.Use(sky)
 }
 
-// fit is the view of a state. The boat as a whole is seen from one place in
-// every state, from far enough away for all of them, so that before and after
-// can be held against each other.
-func (of *drawn) fit(asked *scene.State, name string, aspect float64, state int, out *render.Scene) scene.View {
-	var seen []scene.View
-	for i := range of.moves {
-		if name != scene.ViewWhole && i != state {
-			continue
-		}
-		asked.Now = &of.moves[i]
-		of.model.Pose(asked, out)
-		v, _ := of.model.FitView(name, aspect)
-		seen = append(seen, v)
-	}
-	asked.Now = &of.moves[state]
-	best := seen[0]
-	for _, v := range seen[1:] {
-		best.Target = best.Target.Add(v.Target)
-		best.DistanceMM = max(best.DistanceMM, v.DistanceMM)
-	}
-	best.Target = best.Target.Mul(1 / float64(len(seen)))
-	if name == scene.ViewWhole {
-		best.DistanceMM *= wholeRoom
-	}
-	return best
+// picture draws one state close by its coupling, for a room of so many mm. The hull
+// is left out: it would stand before what is to be seen.
+func (d *drawer) picture(of *drawn, state int, wMM, hMM float64) (image.Image, error) {
+	asked := d.asked(of, state)
+	asked.Exaggeration, asked.Show = of.times, scene.ShowBed|scene.ShowTrueLine
+	return d.render(of, &asked, scene.ViewCoupling, wMM, hMM, nil)
 }
 
-// wholeRoom is how much further away than fitted the whole is seen.
-const wholeRoom = 1.12
+// whole draws a boat as a whole and as she is, with a ring and a word at the
+// coupling, so that who has never seen one finds it.
+func (d *drawer) whole(of *drawn, state int, wMM, hMM float64) (image.Image, error) {
+	asked := d.asked(of, state)
+	asked.Exaggeration, asked.Show = 1, scene.ShowHull|scene.ShowBed|scene.ShowDirections
+	return d.render(of, &asked, scene.ViewWhole, wMM, hMM, func(o *render.Overlay) {
+		mm := float32(dotsPerInch / 25.4)
+		for _, ring := range []render.Dot{{Radius: 3.6 * mm, Ring: plateInk, Width: 1.4 * mm}, {Radius: 3.2 * mm, Ring: ringInk, Width: 0.7 * mm}} {
+			ring.Behind = render.ShowBehind
+			o.Dots = append(o.Dots, ring)
+		}
+		// First, so that the directions give way to it.
+		o.Labels = append([]render.Label{{Text: d.say(words.SheetHere, nil), Font: asked.Font, Pivot: [2]float32{0, 1},
+			Offset: [2]float32{16 * mm, -8 * mm}, Colour: ringInk, Plate: plateInk, Leader: ringInk, Keep: true, Behind: render.ShowBehind}}, o.Labels...)
+	})
+}
 
-// picture draws one state from a fitted view, for a room of so many mm.
-func (d *drawer) picture(of *drawn, state int, v view, wMM float64) (image.Image, error) {
-	w, h := int(math.Round(wMM/25.4*dotsPerInch)), int(math.Round(v.tall/25.4*dotsPerInch))
-	asked := scene.State{Now: &of.moves[state], Exaggeration: of.times, Afloat: d.v.State.Afloat(),
-		Show: scene.ShowHull | scene.ShowBed | scene.ShowDirections | scene.ShowTrueLine,
+// asked is what every picture asks of the scene.
+func (d *drawer) asked(of *drawn, state int) scene.State {
+	return scene.State{Now: &of.moves[state], Afloat: d.v.State.Afloat(),
 		Words: scene.Words{Port: d.say(words.PaperPort, nil), Starboard: d.say(words.PaperStarboard, nil),
 			Fore: d.say(words.PaperFore, nil), Aft: d.say(words.PaperAft, nil)}}
+}
+
+// render draws a scene from a named view, with what mark adds over it.
+func (d *drawer) render(of *drawn, asked *scene.State, name string, wMM, hMM float64, mark func(*render.Overlay)) (image.Image, error) {
+	w, h := int(math.Round(wMM/25.4*dotsPerInch)), int(math.Round(hMM/25.4*dotsPerInch))
 	face, err := render.ParseFace(assets.Font("regular"), 8.0/72*dotsPerInch)
 	if err != nil {
 		return nil, err
 	}
 	asked.Font = render.NewFont(face)
 	var out render.Scene
-	asked.View = of.fit(&asked, v.name, float64(w)/float64(h), state, &out)
-	of.model.Pose(&asked, &out)
+	of.model.Pose(asked, &out)
+	asked.View, _ = of.model.FitView(name, float64(w)/float64(h))
+	of.model.Pose(asked, &out)
+	if mark != nil {
+		mark(&out.Overlay)
+	}
 	picture := image.NewRGBA(image.Rect(0, 0, w, h))
 	renderer := render.New(render.Settings{})
 	defer renderer.Close()

@@ -54,7 +54,7 @@ func (f *flow) recordPast() error {
 func (f *flow) recordAnswers() error {
 	f.sectionWith(words.SheetSecAnswers, 60)
 	f.paragraphs(f.say(words.SheetAnswersHow, nil))
-	return f.answersTo()
+	return f.stepTable()
 }
 
 // recordPhotos are the photos, each with its caption below.

@@ -66,7 +66,7 @@ type Estimate struct {
 	Within    float64 // the probability that the rule is kept
 	Next      *Next   // what would tell most; nil: nothing more is needed
 	FitStatus interval.Status
-	// TightenedSince: something was tightened after the last gauging, which may
+	// TightenedSince: a mount was tightened after the last gauging, which may
 	// have moved the engine.
 	TightenedSince bool
 }

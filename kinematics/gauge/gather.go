@@ -24,7 +24,7 @@ type evidence struct {
 
 	dummyMM [2]float64 // of the last gauging, the shaft at its mark
 	ahead   bool       // something was moved after the last gauging
-	tighter bool       // something was tightened after it
+	tighter bool       // a mount was tightened after it
 }
 
 // Ref points at a reading: an event of the visit and a place in its list.
@@ -90,7 +90,8 @@ func (m *Model) gather(v *visit.Visit) *evidence {
 			moved, e.ahead = true, true
 			on.add(event.Move)
 		case event.Fasten != nil:
-			moved, on.Fastened, tightened = true, true, true
+			moved, on.Fastened = true, true
+			tightened = tightened || !event.Fasten.OfCoupling()
 		case event.Gauging != nil:
 			if why := m.unusable(event.Gauging); why != "" {
 				e.setAside = append(e.setAside, SetAside{i, -1, why})
