@@ -22,13 +22,14 @@ const bayLargest, bayLeast, bayShrink = 1.2, 0.36, 0.975
 var leastBayPoints = []float64{7, 6, 5, 4}
 
 // bay draws the card at the largest scale at which it fits its page, its steps
-// below each other or in two columns.
+// below each other or in two columns. Where many positions were gauged they are told
+// at fewer of them before type gets smaller than is read well.
 func bay(in Input, o Options) *drawer {
-	for _, least := range leastBayPoints {
+	for i, least := range append(leastBayPoints[:1:1], leastBayPoints...) {
 		for k := bayLargest; k >= bayLeast; k *= bayShrink {
 			for columns := 1; columns <= 2; columns++ {
 				d := begin(in, o)
-				d.least = least
+				d.least, d.few = least, i > 0
 				d.AddPage()
 				_, top, _, tall := d.InsideMM()
 				if columns == 2 && (len(d.positions()) > mostInColumn || !d.planned()) {
@@ -42,6 +43,7 @@ func bay(in Input, o Options) *drawer {
 		}
 	}
 	d := begin(in, o)
+	d.few = true
 	d.AddPage()
 	d.bayCard(bayLeast, 1)
 	d.foot()
@@ -50,6 +52,9 @@ func bay(in Input, o Options) *drawer {
 
 // points is a size of type at a scale, never less than the least that is read.
 func (d *drawer) points(at1, k float64) float64 { return max(at1*k, d.least) }
+
+// crowded is how far a card stays behind what can be read well: 1 where it does not.
+func (d *drawer) crowded() float64 { return d.least / leastBayPoints[0] }
 
 // mostInColumn is how many clock positions half a page's width takes.
 const mostInColumn = 9

@@ -16,9 +16,9 @@ import (
 // bayDrawings draws mounts and clock beside each other.
 func (d *drawer) bayDrawings(y, k float64) float64 {
 	x, _, w, _ := d.InsideMM()
-	tall := 72 * k
-	clockWide := min(63*k, 0.36*w)
-	d.drawMounts(x, y, w-clockWide-3*k, tall, min(k, 1))
+	tall := max(72*k, leastDrawing*d.crowded())
+	clockWide := min(max(63*k, leastClock*d.crowded()), 0.36*w)
+	d.drawMounts(x, y, w-clockWide-3*k, tall, min(tall/72, 1))
 	cx := x + w - clockWide
 	face := clockFace{atDeg: d.positions(), boxes: !d.told()}
 	title := words.PaperGapEmpty
@@ -35,7 +35,11 @@ func (d *drawer) bayDrawings(y, k float64) float64 {
 	return y + tall
 }
 
-// plan is the map from the engine's plan to the page.
+// leastDrawing is how tall mounts and clock stay however full the card is, and
+// leastClock how wide the clock, in mm: room for type that is read by torchlight.
+const leastDrawing, leastClock = 57.0, 49.0
+
+// planMap is the map from the engine's plan to the page.
 type planMap struct {
 	middle    paper.Point
 	scale     float64 // mm of page for a mm of boat
@@ -84,14 +88,15 @@ func (d *drawer) drawMounts(x, y, w, h, k float64) {
 	at(paper.Left, y+0.8*k, left)
 	at(paper.Centre, y+0.8*k, ahead)
 	at(paper.Right, y+0.8*k, right)
-	at(paper.Centre, y+h-4.8*k, behind)
+	at(paper.Centre, y+h-bold.LineMM()-0.6, behind)
 	labels := min(34*k, 0.3*w)
 	m := d.planMapIn(x, room, w, h-12*k, labels, k)
 	d.drawEngine(m, room, y+h-5.5*k, k)
 	for i := range d.h.Mounts {
 		d.drawMount(m, i, x, w, labels, k)
 	}
-	d.Line(x+2, y+h-4*k, w*0.42, paper.Type{Points: 6.8 * k}, d.say(words.PaperFromAbove, nil))
+	note := paper.Type{Points: d.points(6.8, k)}
+	d.Line(x+2, y+h-note.LineMM()-0.6, w*0.42, note, d.say(words.PaperFromAbove, nil))
 }
 
 // drawEngine draws where engine, coupling and shaft are, to find one's way.
@@ -123,9 +128,10 @@ func (d *drawer) drawEngine(m planMap, top, bottom, k float64) {
 
 // plate writes a small word over whatever lines there are.
 func (d *drawer) plate(c paper.Point, k float64, text string) {
-	t := paper.Type{Points: 7.5 * k, Align: paper.Centre, Grey: 60}
+	t := paper.Type{Points: d.points(7.5, k), Align: paper.Centre, Grey: 60}
 	w := d.WidthMM(t, text) + 1
-	d.Rect(c.X-w/2, c.Y-1.5*k, w, 3*k, nil, paper.Shade(255))
+	tall := t.LineMM() * 0.95
+	d.Rect(c.X-w/2, c.Y-tall/2, w, tall, nil, paper.Shade(255))
 	d.Mid(c.X-w/2, c.Y, w, t, text)
 }
 
@@ -161,10 +167,13 @@ func (d *drawer) drawMount(m planMap, i int, x, w, labels, k float64) {
 	if corners == 4 {
 		room = m.hexagonMM
 	}
-	d.Mid(c.X-room/2, c.Y, room, paper.Type{Points: 13 * k, Bold: true, Align: paper.Centre}, text)
+	d.Mid(c.X-room/2, c.Y, room, paper.Type{Points: d.points(13, k), Bold: true, Align: paper.Centre}, text)
 	if slideMM != 0 {
 		side := math.Copysign(1, -slideMM*m.up)
 		y := c.Y + m.hexagonMM*1.5
+		if c.Y < m.middle.Y-m.hexagonMM { // outside, clear of what stands between the ends
+			y = c.Y - m.hexagonMM*1.5
+		}
 		d.Arrow(paper.Point{X: c.X - side*5*k, Y: y}, paper.Point{X: c.X + side*6*k, Y: y}, 1.1*k)
 	}
 	d.mountLabel(m, i, c, flats, slideMM, x, w, labels, k)

@@ -32,10 +32,16 @@ func (d *drawer) bayStep(x, y, w, k float64, i int) float64 {
 		y += d.Paragraph(in, y, x+w-in, paper.Type{Points: d.points(9.5, k)}, how)
 	}
 	y = d.expectTable(x, max(y+0.6*k, disc), w, k, step)
-	d.StopSign(paper.Point{X: x + 5*k, Y: y + 5.2*k}, 4.9*k, d.say(words.PaperStop, nil))
-	below := d.Paragraph(in+1*k, y+2.4*k, x+w-in-1*k, paper.Type{Points: d.points(11.5, k), Bold: true}, d.stopText(step))
-	return y + max(9.8*k, 2.4*k+below)
+	sign := max(4.9*k, leastSign*d.crowded())
+	d.StopSign(paper.Point{X: x + sign, Y: y + 0.3*k + sign}, sign, d.say(words.PaperStop, nil))
+	in = max(in+1*k, x+2*sign+1)
+	below := d.Paragraph(in, y+2.4*k, x+w-in, paper.Type{Points: d.points(11.5, k), Bold: true}, d.stopText(step))
+	return y + max(0.3*k+2*sign, 2.4*k+below)
 }
+
+// leastSign is how large a stop sign stays, in mm from its middle: it is known by its
+// shape, from further away than its word is read.
+const leastSign = 3.9
 
 // stepMove says what to turn and slide, each with its turns.
 func (d *drawer) stepMove(step *plan.Step) string {
@@ -158,7 +164,11 @@ func (d *drawer) widestMM(texts []string, k float64) float64 {
 // clockTable draws rows under the positions.
 func (d *drawer) clockTable(x, y, w, k float64, rows []clockRow) float64 {
 	positions := d.positions()
-	label, column := d.labelRoomMM(k), d.columnMM(w, k, len(positions))
+	label := d.labelRoomMM(k)
+	for _, row := range rows {
+		label = max(label, d.WidthMM(paper.Type{Points: d.points(8.5, k)}, row.label)+2.2)
+	}
+	column := (w - label) / float64(len(positions))
 	line := max(5.2*k, paper.Type{Points: d.points(9, k)}.LineMM()*0.94)
 	d.Rect(x, y, w, line, nil, paper.Shade(225))
 	d.Mid(x+1, y+line/2, label-2, paper.Type{Points: d.points(8.5, k)}, d.say(words.PaperClock, nil))

@@ -46,8 +46,11 @@ func (d *drawer) boatPictures(y float64, before, after *stood, whole, tall float
 	}
 	for i := range states {
 		at := x + float64(i)*(wide+between)
-		d.Line(at, y, wide, paper.Type{Points: 13, Bold: true}, d.say(titles[i], nil))
-		d.Line(at, y+0.7, wide, paper.Type{Points: 10.5, Align: paper.Right}, d.widest(states[i]))
+		head := paper.Type{Points: 13, Bold: true}
+		title := d.say(titles[i], nil)
+		in := d.WidthMM(head, title) + 3
+		d.Line(at, y, wide, head, title)
+		d.Line(at+in, y+0.7, wide-in, paper.Type{Points: 10.5, Align: paper.Right}, d.widest(states[i]))
 		picture, err := d.picture(of, i, wide, tall)
 		if err != nil {
 			return y, err

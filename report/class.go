@@ -15,6 +15,7 @@ import (
 func class(in Input, o Options) (*drawer, error) {
 	d := begin(in, o)
 	f := &flow{drawer: d}
+	d.least = leastBayPoints[0]
 	d.AddPage()
 	x, _, w, _ := d.InsideMM()
 	kind := d.say(words.Of("paper_kind", string(Class)), nil)

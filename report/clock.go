@@ -30,10 +30,10 @@ func (d *drawer) drawClock(c paper.Point, r float64, f clockFace) {
 		a := float64(hour) * math.Pi / 6
 		d.Stroke(paper.Pen{MM: 0.35 * k}, paper.Around(c, rim, a), paper.Around(c, rim-1.6*k, a))
 		at := paper.Around(c, rim-4.6*k, a)
-		d.Mid(at.X-5*k, at.Y, 10*k, paper.Type{Points: 9 * k, Align: paper.Centre, Grey: 60}, fmt.Sprint((hour+11)%12+1))
+		d.Mid(at.X-5*k, at.Y, 10*k, paper.Type{Points: d.points(9, k), Align: paper.Centre, Grey: 60}, fmt.Sprint((hour+11)%12+1))
 	}
 	port := d.seenRad(270)
-	bold := paper.Type{Points: 8 * k, Bold: true, Align: paper.Centre}
+	bold := paper.Type{Points: d.points(8, k), Bold: true, Align: paper.Centre}
 	at := paper.Around(c, 6*k, port)
 	d.Mid(at.X-7*k, at.Y, 14*k, bold, d.say(words.PaperPort, nil))
 	at = paper.Around(c, 6*k, port+math.Pi)
@@ -49,7 +49,7 @@ func (d *drawer) drawClock(c paper.Point, r float64, f clockFace) {
 			d.Rect(at.X-w/2, at.Y-3*k, w, 6*k, &paper.Pen{MM: 0.3}, paper.Shade(255))
 		case f.gapMM != nil:
 			room := min(8.4*k, 2*math.Pi*0.86*r/float64(len(f.atDeg)))
-			d.Mid(at.X-room/2, at.Y, room, paper.Type{Points: 10.5 * k, Bold: true, Align: paper.Centre}, d.leaf(gapAt(*f.gapMM, deg)))
+			d.Mid(at.X-room/2, at.Y, room, paper.Type{Points: d.points(10.5, k), Bold: true, Align: paper.Centre}, d.leaf(gapAt(*f.gapMM, deg)))
 		}
 	}
 }

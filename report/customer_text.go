@@ -87,6 +87,8 @@ func (d *drawer) customerSentences(before, after *stood) []string {
 	}
 	switch {
 	case after == nil:
+	case after.planned && d.u.Leaf(d.apart(after)) == 0:
+		lines = append(lines, d.say(words.SheetPlannedFlat, nil))
 	case after.planned:
 		lines = append(lines, d.say(words.PaperTellPlanned, words.Args{"Gap": d.wide(d.apart(after))}))
 	case d.e.Verdict == gauge.Within && d.v.Target.Spread.Given():

@@ -109,6 +109,8 @@ type drawer struct {
 	p  *plan.Plan
 	// hide leaves out what the plan says.
 	hide bool
+	// few tells gaps at no more positions than half a page's width takes.
+	few bool
 	// least is the smallest type of a bay card, in points; 0: any.
 	least float64
 }

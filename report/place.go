@@ -87,24 +87,26 @@ func (d *drawer) present() [2]float64 {
 // told reports whether there is a gap to tell of.
 func (d *drawer) told() bool { return d.e.Status == "ready" && d.e.Flat && d.e.GapCount > 0 }
 
-// mostPositions is how many columns a table takes before its numbers get small.
-const mostPositions = 12
+// mostPositions is how many columns a table takes before its numbers get small, and
+// fewPositions how many one of half a page's width.
+const mostPositions, fewPositions = 12, 8
 
-// fewer leaves of many positions those nearest to the hours.
-func fewer(list []float64) []float64 {
-	if len(list) <= mostPositions {
+// fewer leaves of more positions than most those nearest to as many about the clock.
+func fewer(list []float64, most int) []float64 {
+	if len(list) <= most {
 		return list
 	}
+	step := 360 / float64(most)
 	off := func(deg, hour float64) float64 { return math.Abs(math.Mod(deg-hour+540, 360) - 180) }
 	keep := map[float64]bool{}
-	for hour := 0.0; hour < 360; hour += 30 {
+	for hour := 0.0; hour < 360; hour += step {
 		best := list[0]
 		for _, deg := range list {
 			if off(deg, hour) < off(best, hour) {
 				best = deg
 			}
 		}
-		if off(best, hour) < 15 {
+		if off(best, hour) < step/2 {
 			keep[best] = true
 		}
 	}
@@ -120,7 +122,11 @@ func fewer(list []float64) []float64 {
 // positions are the clock positions to gauge at, as the visit did, in the order
 // they are seen.
 func (d *drawer) positions() []float64 {
-	list := fewer(d.e.ClockDeg)
+	most := mostPositions
+	if d.few {
+		most = fewPositions
+	}
+	list := fewer(d.e.ClockDeg, most)
 	if len(list) == 0 {
 		list = []float64{0, 45, 90, 135, 180, 225, 270, 315}
 	}

@@ -20,4 +20,5 @@ const (
 	SheetStepsRead        ID = "sheet_steps_read"        // Unit
 	SheetDonePower        ID = "sheet_done_power"        // Aim, Side, Gap, Limit
 	SheetNotYetAim        ID = "sheet_not_yet_aim"       // Gap, Limit
+	SheetPlannedFlat      ID = "sheet_planned_flat"
 )
