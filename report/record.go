@@ -182,7 +182,7 @@ func (f *flow) recordLookOver() {
 			rows = append(rows, []string{l.Check, f.finding(job.State(l.Finding)), l.Note})
 		}
 	}
-	f.table([]column{{f.say(words.PaperCheck, nil), 0.42, paper.Left}, {f.say(words.PaperFinding, nil), 0.16, paper.Left}, {f.say(words.PaperNote, nil), 0.42, paper.Left}}, rows)
+	f.table([]column{{f.say(words.PaperCheck, nil), 0.41, paper.Left}, {f.say(words.PaperFinding, nil), 0.2, paper.Left}, {f.say(words.PaperNote, nil), 0.39, paper.Left}}, rows)
 	var keeps []string
 	for _, r := range job.Provisional(f.h, f.v) {
 		if r.Kind != job.CheckUnseen { // in the table above

@@ -12,6 +12,7 @@ import (
 	"aligner/kinematics/gauge"
 	"aligner/report/job"
 	"aligner/report/paper"
+	"aligner/report/say"
 )
 
 // recordEvents is all that happened, in order.
@@ -148,7 +149,7 @@ func (d *drawer) reading(r visit.Reading) [5]string {
 		rest(d.say(words.PaperRunOutOf, words.Args{"Half": d.say(words.Of("paper_half", r.Half), nil), "On": d.say(words.Of("paper_on", r.On), nil)}), low, radius(r.RadiusMM), r.Note)
 	case visit.Clearance:
 		row[1], row[2], row[3] = d.clock(r.ClockDeg), d.typed(r.Goes), d.typed(r.Stops)
-		rest(r.Where+", "+d.say(words.Of("paper_end", r.End), nil), r.Note)
+		rest(say.Where(d.s, r.Where)+", "+d.say(words.Of("paper_end", r.End), nil), r.Note)
 	case visit.Pilot:
 		rest(d.say(words.PaperPilot, words.Args{"Enters": d.say(words.Of("paper_enters", r.Enters), nil)}), r.Note)
 	}

@@ -75,9 +75,10 @@ func (d *drawer) bars(event int) []bar {
 	return list
 }
 
-// recordWaves plots the first and the last gauging of the gap.
+// recordWaves plots every gauging of the gap, two beside each other, all to one scale.
 func (f *flow) recordWaves() {
 	var shown []int
+	most := 0.0
 	for i, e := range f.v.Events {
 		if e.Gauging == nil || len(f.bars(i)) < 3 {
 			continue
@@ -85,29 +86,28 @@ func (f *flow) recordWaves() {
 		if _, ok := f.waveOf(i); !ok {
 			continue
 		}
-		if len(shown) == 2 {
-			shown = shown[:1]
-		}
-		shown = append(shown, i)
+		shown, most = append(shown, i), max(most, f.tallestOf(i))
 	}
 	if len(shown) == 0 {
 		return
 	}
 	const tall, between = 46.0, 6.0
-	note := f.say(words.SheetWaveNote, words.Args{"Seen": f.seen()})
-	f.need(tall + 8 + f.ParagraphMM(100, bodyType, note))
 	x, _, w, _ := f.InsideMM()
-	each, most := (w-between)/2, 0.0
-	for _, e := range shown {
-		most = max(most, f.tallestOf(e))
-	}
+	each := (w - between) / 2
+	note := f.say(words.SheetWaveNote, words.Args{"Seen": f.seen()})
+	f.need(tall + 8 + f.ParagraphMM(w, bodyType, note)) // a plot stays with what says how it is read
+	f.paragraphs(note)
 	for i, e := range shown {
-		at := x + float64(i)*(each+between)
+		if i%2 == 0 {
+			f.need(tall + 1)
+		}
+		at := x + float64(i%2)*(each+between)
 		f.Line(at, f.y, each, cellHead, f.say(words.SheetWaveOf, words.Args{"Number": e + 1, "Unit": f.u.GapUnit()}))
 		f.drawWave(at, f.y+5, each, tall-5, e, most)
+		if i%2 == 1 || i == len(shown)-1 {
+			f.y += tall + 1
+		}
 	}
-	f.y += tall + 1
-	f.paragraphs(note)
 }
 
 // tallestOf is the largest gap a plot of a gauging has to show.

@@ -35,11 +35,7 @@ func Reading(s words.Speaker, u Units, r visit.Reading, lookingAft bool) string 
 		}
 		return s.Say(words.Of("read_run_out", r.Half), words.Args{"TIR": length(u, r.TIR), "Low": low, "On": s.Say(words.Of("read_on", r.On), nil)})
 	case visit.Clearance:
-		where := r.Where
-		if where == "log" {
-			where = s.Say(words.ReadLog, nil)
-		}
-		return s.Say(words.ReadClearance, words.Args{"Where": where, "End": s.Say(words.Of("end", r.End), nil), "Clock": at(r.ClockDeg), "Limits": limits(u, r.Goes, r.Stops)})
+		return s.Say(words.ReadClearance, words.Args{"Where": Where(s, r.Where), "End": s.Say(words.Of("end", r.End), nil), "Clock": at(r.ClockDeg), "Limits": limits(u, r.Goes, r.Stops)})
 	case visit.Pilot:
 		return s.Say(words.Of("read_pilot", r.Enters), nil)
 	}
@@ -90,4 +86,12 @@ func arcs(s words.Speaker, list []visit.Arc, at func(float64) string, lookingAft
 		return "-"
 	}
 	return strings.Join(said, " ")
+}
+
+// Where names a bearing, or the log, which every hull calls so.
+func Where(s words.Speaker, name string) string {
+	if name == "log" {
+		return s.Say(words.ReadLog, nil)
+	}
+	return name
 }
