@@ -71,7 +71,11 @@ func (m *Model) point(p *Pointer, path []mgl64.Vec3, s *State, c *ink, o *render
 		o.Arrows = append(o.Arrows, render.Arrow{From: path[last-1], To: path[last], Width: 4, Head: 16, Colour: c.active})
 	}
 	if p.Text != "" {
-		o.Labels = append(o.Labels, render.Label{At: path[last], Text: p.Text, Font: s.Font, Pivot: [2]float32{0.5, 1}, Offset: [2]float32{0, -14},
+		pivot, offset := [2]float32{0.5, 1}, [2]float32{0, -14}
+		if path[last][2] < path[last-1][2]-0.5*path[last].Sub(path[last-1]).Len() { // it points down: they stand below it
+			pivot, offset = [2]float32{0.5, 0}, [2]float32{0, 14}
+		}
+		o.Labels = append(o.Labels, render.Label{At: path[last], Text: p.Text, Font: s.Font, Pivot: pivot, Offset: offset,
 			Colour: c.text, Plate: c.plate, Leader: c.active, Keep: true, Yield: true})
 	}
 }

@@ -54,4 +54,7 @@ const (
 	WhyAt9           ID = "why_at_9"
 	WhyCoupling      ID = "why_coupling"
 	WhyTableRead     ID = "why_table_read"
+	WhyTableShims    ID = "why_table_shims"
+	WhyWordsBoat     ID = "why_words_boat"
+	WhyWordsClock    ID = "why_words_clock"
 )

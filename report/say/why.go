@@ -99,13 +99,43 @@ func lifts(s words.Speaker, u Units, h *hulls.Hull, w *why.Why) string {
 	}
 	var rises []string
 	for i, m := range h.Mounts {
-		sign := "+"
-		if w.RiseMM[i] < 0 {
-			sign = "\u2212"
-		}
-		rises = append(rises, m.Name+" "+sign+u.Plain(math.Abs(w.RiseMM[i]), 2)+" mm")
+		rises = append(rises, m.Name+" "+WhyRise(u, w.RiseMM[i]))
 	}
 	return s.Say(words.WhyLifts, words.Args{"Move": move, "Way": way, "Lift": u.Plain(math.Abs(w.LiftMM), 2) + " mm", "Rises": strings.Join(rises, "; ")})
+}
+
+// WhyRise is how far a mount's top goes, with its sign.
+func WhyRise(u Units, mm float64) string {
+	text := u.Fixed(math.Abs(mm), 2)
+	switch {
+	case text == u.Fixed(0, 2):
+	case mm < 0:
+		text = "\u2212" + text
+	default:
+		text = "+" + text
+	}
+	return text + " mm"
+}
+
+// WhyRowName says what a row of the table is of.
+func WhyRowName(s words.Speaker, u Units, h *hulls.Hull, r *why.Row) string {
+	one := why.Why{Mounts: r.Mounts[:1], Slide: r.Slide, Steps: r.Steps}
+	var names []string
+	for _, i := range r.Mounts {
+		names = append(names, h.Mounts[i].Name)
+	}
+	return strings.Replace(WhyMove(s, u, h, &one), names[0], strings.Join(names, ", "), 1)
+}
+
+// WhyTitle is the heading of the table.
+func WhyTitle(s words.Speaker, u Units, h *hulls.Hull, held kinematics.Held) string {
+	id := words.WhyTable
+	for i := range h.Mounts {
+		if h.Mounts[i].Kind == hulls.Solid {
+			id = words.WhyTableShims
+		}
+	}
+	return s.Say(id, words.Args{"Hull": h.Name, "Slide": u.Plain(why.SlideMM, 0) + " mm", "Held": s.Say(words.Of("held", string(held)), nil)})
 }
 
 // WhyMove says the move itself.
@@ -181,7 +211,7 @@ func faceMoves(s words.Speaker, u Units, yz [2]float64) string {
 // NutTable is what one flat of each nut does, and one mm of each slide, a line each
 // under a heading.
 func NutTable(s words.Speaker, u Units, h *hulls.Hull, held kinematics.Held, rows []why.Row) []string {
-	lines := []string{s.Say(words.WhyTable, words.Args{"Hull": h.Name, "Slide": u.Plain(why.SlideMM, 0) + " mm", "Held": s.Say(words.Of("held", string(held)), nil)})}
+	lines := []string{WhyTitle(s, u, h, held)}
 	for i := range rows {
 		lines = append(lines, nutRow(s, u, h, &rows[i]))
 	}
@@ -189,11 +219,10 @@ func NutTable(s words.Speaker, u Units, h *hulls.Hull, held kinematics.Held, row
 }
 
 func nutRow(s words.Speaker, u Units, h *hulls.Hull, r *why.Row) string {
-	w := why.Why{Mounts: r.Mounts, Slide: r.Slide, Steps: r.Steps}
 	id := words.WhyRow
 	if r.Hardly {
 		id = words.WhyRowHardly
 	}
-	return s.Say(id, words.Args{"What": WhyMove(s, u, h, &w), "Place": Place(s, r.OpensAtDeg()), "Gap": u.GapWithUnit(r.SpreadMM()),
+	return s.Say(id, words.Args{"What": WhyRowName(s, u, h, r), "Place": Place(s, r.OpensAtDeg()), "Gap": u.GapWithUnit(r.SpreadMM()),
 		"Error": u.GapWithUnit(2 * math.Hypot(r.SD[0], r.SD[1])), "Moves": faceMoves(s, u, r.FaceMM)})
 }

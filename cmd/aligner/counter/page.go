@@ -7,7 +7,6 @@ import (
 
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/container"
-	"fyne.io/fyne/v2/layout"
 	"fyne.io/fyne/v2/widget"
 
 	"aligner/assets/words"
@@ -40,47 +39,48 @@ type Page struct {
 	result  kinematics.Result
 	share   float64 // 0 before, 1 after
 
-	handle  *widget.Slider
-	between *widget.Label
-	play    *page.Button
-	words   *fyne.Container
-	all     fyne.CanvasObject
-	err     error
+	handle   *handle
+	between  *widget.Label
+	play     *page.Button
+	size     *page.Button // true size, or larger
+	caption  *widget.Label
+	words    *fyne.Container
+	scroll   *container.Scroll
+	large    *large
+	override [2]*container.ThemeOverride // of the words, which come and go, and of all
+	all      fyne.CanvasObject
+	err      error
 
+	times  float64     // larger than life
+	truly  bool        // shown at its true size
 	costs  *cost.Costs // as the handle stands; nil: not worked out
 	player player
 	quiet  bool
 }
 
-// timesLarger is how much movement is exaggerated.
-const timesLarger = 150
-
 // New makes the counter view of a boat.
 func New(desk page.Desk, b Boat) *Page {
-	p := &Page{desk: desk, boat: b, model: scene.NewModel(b.Hull), faces: drawn.NewFaces(), between: widget.NewLabel(""), words: container.NewVBox()}
+	p := &Page{desk: desk, boat: b, model: scene.NewModel(b.Hull), faces: drawn.NewFaces(), between: widget.NewLabel(""), caption: widget.NewLabel(""), words: container.NewVBox(), times: mostTimes}
 	p.line, p.err = kinematics.Prepare(b.Hull)
 	p.picture = drawn.NewPicture(drawn.Onlooker{Key: p.TypedKey, Rune: p.TypedRune})
 	p.picture.SetModel(p.model)
 	st := &p.picture.State
 	st.Show = scene.ShowHull | scene.ShowDirections | scene.ShowBed | scene.ShowTouches
-	st.Words, st.Dark, st.Exaggeration, st.Afloat = say.Marks(desk.Speaker), desk.Looks.Dark, timesLarger, b.Before.Afloat
-	p.picture.SetTextSize(larger * desk.Looks.TextSize)
+	st.Words, st.Dark, st.Afloat = say.Marks(desk.Speaker), desk.Looks.Dark, b.Before.Afloat
+	p.large = &large{Theme: fyne.CurrentApp().Settings().Theme(), times: leastLarger}
+	p.player.every = ticking
 	p.faces.Words = say.Faces(desk.Speaker)
-	p.handle = widget.NewSlider(0, 1)
-	p.handle.Step = 0.05
-	p.handle.OnChanged = func(v float64) {
+	p.handle = newHandle(p.keys, p.playOrStop, p.TypedRune, func(v float64) {
 		if !p.quiet {
 			p.to(v)
 		}
-	}
+	})
+	p.size = page.NewButton(p.keys, "", p.sizeOrTrue)
 	p.play = page.NewButton(p.keys, p.say(words.CounterPlay, nil), p.playOrStop)
 	p.lay()
 	p.to(0)
 	return p
 }
-
-// larger is how much larger than usual the type is.
-const larger = 1.3
 
 func (p *Page) say(id words.ID, args words.Args) string { return p.desk.Speaker.Say(id, args) }
 
@@ -90,25 +90,33 @@ func (p *Page) lay() {
 	if p.boat.Planned {
 		after = words.CounterAfter
 	}
-	small := widget.NewLabel(p.say(words.CounterLarger, words.Args{"Times": p.desk.Looks.Units.Plain(timesLarger, 0)}))
-	small.SizeName = captionSize
-	foot := container.NewBorder(nil, nil, widget.NewLabel(p.say(words.CounterBefore, nil)),
-		container.NewHBox(widget.NewLabel(p.say(after, nil)), p.play, layout.NewSpacer(), page.NewButton(p.desk.Key, p.say(words.PageBack, nil), p.desk.Back)), page.Track(p.handle))
-	right := container.New(page.Upper{Share: 0.46}, p.faces, container.NewVScroll(p.words))
-	left := container.NewBorder(nil, small, nil, nil, p.picture)
-	p.all = container.NewPadded(container.NewBorder(nil, container.NewVBox(p.between, foot), nil, nil, container.New(page.Columns{Share: 0.58, Least: 300}, left, right)))
+	p.caption.SizeName, p.caption.Truncation = captionSize, fyne.TextTruncateEllipsis
+	p.between.Wrapping = fyne.TextWrapWord
+	ends := container.NewBorder(nil, nil, widget.NewLabel(p.say(words.CounterBefore, nil)), widget.NewLabel(p.say(after, nil)), page.Track(p.handle))
+	foot := container.NewBorder(nil, nil, nil, container.NewHBox(p.play, page.NewButton(p.desk.Key, p.say(words.PageBack, nil), p.desk.Back)), ends)
+	p.override[0] = container.NewThemeOverride(p.words, p.large)
+	p.scroll = container.NewVScroll(p.override[0])
+	right := container.New(page.Upper{Share: facesShare}, p.faces, p.scroll)
+	left := container.NewBorder(nil, container.NewBorder(nil, nil, nil, p.size, p.caption), nil, nil, p.picture)
+	inner := container.NewBorder(nil, container.NewVBox(p.between, foot), nil, nil, container.New(page.Columns{Share: 0.54, Least: 300}, left, right))
+	p.override[1] = container.NewThemeOverride(inner, p.large)
+	p.all = container.New(&sized{p: p}, p.override[1])
 }
+
+// facesShare is the faces' part of the right column's height.
+const facesShare = 0.4
 
 // to moves the handle: 0 before, 1 after.
 func (p *Page) to(share float64) {
 	p.player.stop()
-	p.player.steps = nil // of another position
+	p.player.turn = nil // of another position
 	p.play.SetText(p.say(words.CounterPlay, nil))
 	p.share = min(max(math.Round(100*share)/100, 0), 1)
 	p.quiet = true
 	p.handle.SetValue(p.share)
 	p.quiet = false
 	p.costs = nil
+	p.scroll.ScrollToTop()
 	p.showStanding()
 }
 
@@ -147,10 +155,8 @@ func (p *Page) showStanding() {
 	}
 	st := &p.picture.State
 	st.Now, st.Spot, st.Touches = &p.moved, nil, nil
-	p.picture.Refresh()
-	looks := p.desk.Looks
-	looks.TextSize *= larger
-	p.faces.SetResult(&p.result, p.boat.Hull.Coupling.OuterDiameterMM, looks)
+	p.times = p.timesOf()
+	p.draw()
 	p.tell()
 }
 
@@ -159,6 +165,19 @@ func (p *Page) Content() fyne.CanvasObject { return p.all }
 
 // Focus is nothing: keys come to the page.
 func (p *Page) Focus() fyne.Focusable { return nil }
+
+// draw shows picture and faces anew.
+func (p *Page) draw() {
+	p.picture.State.Exaggeration = p.times
+	if p.truly {
+		p.picture.State.Exaggeration = 1
+	}
+	p.picture.Refresh()
+	looks := p.desk.Looks
+	looks.TextSize *= float64(p.large.times)
+	p.faces.SetResult(&p.result, p.boat.Hull.Coupling.OuterDiameterMM, looks)
+	p.tellSize()
+}
 
 // keyStep is how far a key moves the handle.
 const keyStep = 0.1
@@ -176,6 +195,10 @@ func (p *Page) keys(k *fyne.KeyEvent) bool {
 		p.to(0)
 	case fyne.KeyEnd:
 		p.to(1)
+	case fyne.KeyDown, fyne.KeyPageDown:
+		page.Leaf(p.scroll, 1)
+	case fyne.KeyUp, fyne.KeyPageUp:
+		page.Leaf(p.scroll, -1)
 	default:
 		return false
 	}
@@ -189,8 +212,12 @@ func (p *Page) TypedKey(k *fyne.KeyEvent) {
 	}
 }
 
-// TypedRune has no letters.
-func (p *Page) TypedRune(rune) {}
+// TypedRune shows the true size, or larger again.
+func (p *Page) TypedRune(r rune) {
+	if r == 't' || r == 'T' {
+		p.sizeOrTrue()
+	}
+}
 
 // Close stops what plays and gives the picture back.
 func (p *Page) Close() {

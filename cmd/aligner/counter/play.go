@@ -3,22 +3,31 @@ package counter
 // This file plays one turn of the bolted shaft.
 
 import (
+	"slices"
 	"time"
 
 	"fyne.io/fyne/v2"
 
 	"aligner/assets/words"
 	"aligner/cmd/aligner/drawn"
+	"aligner/hulls"
 	"aligner/kinematics/turn"
-	"aligner/report/say"
+	"aligner/report/cost"
 	"aligner/scene"
 )
 
 // player is where in a turn the shaft is.
 type player struct {
-	steps []turn.Step
+	turn  *turn.Turn // nil: not worked out as the handle stands
 	at    int
 	quit  chan struct{} // closed to stop; nil: not playing
+	every func(time.Duration) (<-chan time.Time, func())
+}
+
+// ticking is a clock that ticks so often, and what stops it.
+func ticking(d time.Duration) (<-chan time.Time, func()) {
+	t := time.NewTicker(d)
+	return t.C, t.Stop
 }
 
 // A turn is played in so many steps, so long apart: six seconds.
@@ -53,13 +62,13 @@ func (p *Page) playOrStop() {
 	p.player.quit = quit
 	p.play.SetText(p.say(words.CounterStop, nil))
 	go func() {
-		tick := time.NewTicker(stepTime)
-		defer tick.Stop()
+		tick, stop := p.player.every(stepTime)
+		defer stop()
 		for range turnSteps {
 			select {
 			case <-quit:
 				return
-			case <-tick.C:
+			case <-tick:
 				fyne.Do(func() {
 					if p.player.quit == quit {
 						p.stepOn()
@@ -78,7 +87,7 @@ func (p *Page) playOrStop() {
 
 // ready works the turn out as the handle stands, unless it is.
 func (p *Page) ready() bool {
-	if len(p.player.steps) > 0 {
+	if p.player.turn != nil {
 		return true
 	}
 	t, err := turn.Play(&p.boat.Hull, p.state(), p.boat.Fault, turn.Settings{Steps: turnSteps})
@@ -86,14 +95,17 @@ func (p *Page) ready() bool {
 		p.between.SetText(p.desk.Speaker.Retell(err.Error()))
 		return false
 	}
-	p.player.steps, p.player.at = t.Steps, 0
+	p.player.turn, p.player.at = t, 0
+	p.scroll.ScrollToTop()
+	p.tell()
 	return true
 }
 
 // stepOn shows the next step.
 func (p *Page) stepOn() {
-	p.player.at = (p.player.at + 1) % len(p.player.steps)
-	s := p.player.steps[p.player.at]
+	steps := p.player.turn.Steps
+	p.player.at = (p.player.at + 1) % len(steps)
+	s := steps[p.player.at]
 	// The picture reads the shaft's shape off the drive line, so it is asked once more.
 	if err := p.line.Solve(&s.State, &p.result); err != nil {
 		p.between.SetText(p.desk.Speaker.Retell(err.Error()))
@@ -105,18 +117,67 @@ func (p *Page) stepOn() {
 	st.Now = &p.moved
 	st.Spot = &scene.Spot{TurnDeg: s.TurnDeg}
 	st.Touches = drawn.Touches(p.desk.Speaker, u, &p.boat.Hull, &p.result)
-	p.picture.Refresh()
-	looks := p.desk.Looks
-	looks.TextSize *= larger
-	p.faces.SetResult(&p.result, p.boat.Hull.Coupling.OuterDiameterMM, looks)
-	p.between.SetText(p.say(words.CounterTurned, words.Args{"Degrees": u.Plain(s.TurnDeg, 0), "Stress": stress(u, s.FibreMPa)}))
+	p.draw()
+	p.between.SetText(p.turned(&s))
 }
 
-// stress is written with its sign: pulled or pressed.
-func stress(u say.Units, mpa float64) string {
-	sign := "+"
+// turned says where the turn is and what the mark on the shaft feels there.
+func (p *Page) turned(s *turn.Step) string {
+	u, id, mpa := p.desk.Looks.Units, words.CounterPulled, s.FibreMPa
 	if mpa < 0 {
-		sign, mpa = "\u2212", -mpa
+		id, mpa = words.CounterPressed, -mpa
 	}
-	return sign + u.Plain(mpa, 1) + " MPa"
+	return p.say(id, words.Args{"Degrees": u.Plain(s.TurnDeg, 0), "Stress": u.Fixed(mpa, 1) + " MPa"})
+}
+
+// feltN is a load from which it is told: under it, nobody would find it.
+const feltN = 1.25
+
+// played says what a played turn shows: a bend that stands still, one that goes round,
+// both or neither.
+func (p *Page) played() (sentence, number string) {
+	t, u := p.player.turn, p.desk.Looks.Units
+	most := func(list []float64) (n float64, at int) {
+		for i, v := range list {
+			if v > n {
+				n, at = v, i
+			}
+		}
+		return n, at
+	}
+	steady, still := most(t.SteadyN)
+	swing, round := most(t.SwingN)
+	rock, mount := most(t.MountSwingN)
+	id := words.CounterPlayedQuiet
+	switch shakes, stands, turns := p.shakes(), steady >= feltN, swing >= feltN; {
+	case stands && shakes:
+		id = words.CounterPlayedBoth
+	case stands && turns:
+		id = words.CounterPlayedBothFaint
+	case stands:
+		id = words.CounterPlayedSteady
+	case shakes:
+		id = words.CounterPlayedShake
+	case turns:
+		id = words.CounterPlayedFaint
+	}
+	args := words.Args{"Moment": u.Moment(t.MomentNMM), "Stress": u.Plain(t.StressMPa, 0) + " MPa", "Steady": u.Force(steady), "Still": name(p.boat.Hull.Bearings, still),
+		"Swing": u.Force(swing), "Round": name(p.boat.Hull.Bearings, round), "Rock": u.Force(rock), "Mount": p.boat.Hull.Mounts[mount].Name}
+	return p.say(id, args), p.say(words.CounterPlayedNumber, args)
+}
+
+// shakes reports whether what turns is graded as something to be felt.
+func (p *Page) shakes() bool {
+	c := p.cost()
+	return c != nil && slices.ContainsFunc(c.Items, func(i cost.Item) bool {
+		return (i.Part == cost.Shake || i.Part == cost.Rocking) && i.Grade != cost.Nothing
+	})
+}
+
+// name is a bearing's.
+func name(b []hulls.Bearing, i int) string {
+	if i < len(b) {
+		return b[i].Name
+	}
+	return ""
 }

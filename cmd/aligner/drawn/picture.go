@@ -46,6 +46,7 @@ type Picture struct {
 	drag      drag
 	turn      *fyne.Animation
 	drawn     bool   // once, so that shadows may follow
+	asked     int    // how often it was asked to be drawn anew
 	stopShade func() // the shadows being worked out; nil: none
 }
 
@@ -68,6 +69,15 @@ func NewPicture(hand Hand) *Picture {
 
 // CreateRenderer shows the raster alone.
 func (p *Picture) CreateRenderer() fyne.WidgetRenderer { return widget.NewSimpleRenderer(p.raster) }
+
+// Refresh asks for the picture to be drawn anew with the next frame.
+func (p *Picture) Refresh() {
+	p.asked++
+	p.BaseWidget.Refresh()
+}
+
+// Asked is how often it was asked to be drawn anew so far.
+func (p *Picture) Asked() int { return p.asked }
 
 // MinSize lets the picture give way to everything else.
 func (p *Picture) MinSize() fyne.Size { return fyne.NewSize(240, 200) }

@@ -44,6 +44,7 @@ type Page struct {
 	done          *widget.Label // what the learner has done, or may do
 	undo          *page.Button
 	side          *fyne.Container
+	scroll        *container.Scroll
 	all           fyne.CanvasObject
 }
 
@@ -100,7 +101,8 @@ func (p *Page) lay() {
 	leave := page.NewButton(p.desk.Key, p.say(words.PageBack, nil), p.desk.Back)
 	left := container.NewBorder(nil, container.NewVBox(open, leave), nil, nil, container.New(&titles{p: p}, p.list))
 	p.side = container.NewVBox(p.text, p.answer, p.choices, p.result, container.New(&page.Flow{Narrow: 280}, p.further, p.back))
-	right := container.New(page.Upper{Share: 0.46}, p.faces, container.NewVScroll(p.side))
+	p.scroll = container.NewVScroll(p.side)
+	right := container.New(page.Upper{Share: 0.46}, p.faces, p.scroll)
 	below := container.NewBorder(nil, nil, nil, container.NewVBox(p.undo), p.done)
 	middle := container.New(page.Columns{Share: 0.55, Least: 260}, container.NewBorder(nil, below, nil, nil, p.picture), right)
 	p.all = container.NewPadded(container.New(page.Columns{Share: 0.2, Least: 170}, left, middle))
@@ -198,6 +200,10 @@ func (p *Page) keys(k *fyne.KeyEvent) bool {
 		p.goOn(-1)
 	case fyne.KeyHome:
 		p.asInLesson()
+	case fyne.KeyPageDown:
+		page.Leaf(p.scroll, 1)
+	case fyne.KeyPageUp:
+		page.Leaf(p.scroll, -1)
 	case fyne.Key1, fyne.Key2, fyne.Key3, fyne.Key4, fyne.Key5:
 		p.chosen(int(k.Name[0] - '1'))
 	default:

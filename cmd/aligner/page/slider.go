@@ -9,11 +9,10 @@ import (
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/container"
 	"fyne.io/fyne/v2/theme"
-	"fyne.io/fyne/v2/widget"
 )
 
 // Track is a slider with its track in the colour of the borders of fields.
-func Track(s *widget.Slider) fyne.CanvasObject {
+func Track(s fyne.CanvasObject) fyne.CanvasObject {
 	return container.NewThemeOverride(s, seenTrack{})
 }
 

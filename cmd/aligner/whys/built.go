@@ -136,7 +136,7 @@ func (s *side) markLift() {
 		if rise < 0 { // it ends over the foot
 			from = foot.Sub(way)
 		}
-		st.Pointers = append(st.Pointers, scene.Pointer{Points: []mgl64.Vec3{from, from.Add(way)}, Text: s.hull.Mounts[i].Name + " " + signedMM(u, rise)})
+		st.Pointers = append(st.Pointers, scene.Pointer{Points: []mgl64.Vec3{from, from.Add(way)}, Text: s.hull.Mounts[i].Name + " " + say.WhyRise(u, rise)})
 	}
 }
 
@@ -145,15 +145,6 @@ const (
 	mountHighMM           = 60
 	leastArrowMM, arrowMM = 40, 140
 )
-
-// signedMM writes a rise with its sign.
-func signedMM(u say.Units, mm float64) string {
-	sign := "+"
-	if mm < 0 {
-		sign = "\u2212"
-	}
-	return sign + u.Plain(math.Abs(mm), 2) + " mm"
-}
 
 // onBed carries a direction or place of the engine frame E into S.
 func (s *side) onBed(p mgl64.Vec3) mgl64.Vec3 {

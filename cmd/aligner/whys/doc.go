@@ -13,7 +13,7 @@
 //	+-----------------------------+-----------------------------+
 //
 // Space goes a step further, Backspace one back, Home to the start, up and down
-// choose another nut, T shows the table of all nuts. What is said and drawn is worked
+// choose another nut, T shows the table of all nuts, Page Up and Down leaf. What is said and drawn is worked
 // out by kinematics/why and said by report/say; the page holds only which nut and
 // which step.
 package whys

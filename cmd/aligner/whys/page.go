@@ -27,6 +27,7 @@ type Page struct {
 	told   *fyne.Container // the table; empty: not worked out yet
 	steps  *fyne.Container
 	below  *container.Scroll
+	halves *container.Split
 	quiet  bool
 	all    fyne.CanvasObject
 }
@@ -70,15 +71,17 @@ func (p *Page) lay() {
 	p.steps = both(p.sides[0].words, p.sides[1].words)
 	p.below = container.NewVScroll(container.NewStack(p.steps, p.told))
 	pictures := both(p.sides[0].picture, p.sides[1].picture)
-	halves := container.NewVSplit(pictures, p.below)
-	halves.SetOffset(picturesShare)
-	p.all = container.NewPadded(container.NewBorder(top, nil, nil, nil, halves))
+	p.halves = container.NewVSplit(pictures, p.below)
+	p.halves.SetOffset(picturesShare)
+	p.all = container.NewPadded(container.NewBorder(top, nil, nil, nil, p.halves))
 }
 
-// The moves' names are read in so much width; the pictures have so much of the height.
+// The moves' names are read in so much width; the pictures have so much of the height,
+// less beside the table.
 const (
-	chooseWide    = 230
+	chooseWide    = 280
 	picturesShare = 0.6
+	besideTable   = 0.34
 )
 
 // turnTo takes another move apart, from the start.
@@ -110,6 +113,7 @@ func (p *Page) show() {
 	}
 	p.steps.Refresh()
 	if p.below.Size().Height > 0 { // the step last told is in sight
+		p.below.Refresh() // as tall as its words are now
 		p.below.ScrollToBottom()
 	}
 }
@@ -125,13 +129,15 @@ func (p *Page) showTable() {
 	}
 	p.steps.Hide()
 	p.told.Show()
+	p.halves.SetOffset(besideTable)
 	p.below.ScrollToTop()
 }
 
-// held says how a side's shaft is held.
-func (p *Page) held(s *side) string { return p.say(words.Of("held", string(s.held)), nil) }
-
 func (p *Page) hideTable() {
+	if !p.told.Visible() {
+		return
+	}
+	p.halves.SetOffset(picturesShare)
 	p.told.Hide()
 	p.steps.Show()
 }
@@ -155,6 +161,10 @@ func (p *Page) keys(k *fyne.KeyEvent) bool {
 		p.further(1)
 	case fyne.KeyHome:
 		p.further(-p.step)
+	case fyne.KeyPageDown:
+		page.Leaf(p.below, 1)
+	case fyne.KeyPageUp:
+		page.Leaf(p.below, -1)
 	case fyne.KeyUp:
 		p.turnTo((p.at + n - 1) % n)
 	case fyne.KeyDown:

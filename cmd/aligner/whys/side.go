@@ -91,6 +91,9 @@ func (s *side) take(m why.Move) {
 	}
 }
 
+// tiltStep is the step that first names a place on the clock.
+const tiltStep = 3
+
 // show tells the first so many steps.
 func (s *side) show(steps int) {
 	say := s.p.say
@@ -109,8 +112,15 @@ func (s *side) show(steps int) {
 		}
 		lines = append(lines, text)
 	}
+	// Words are taught where they are met first.
+	switch {
+	case steps == 1 && len(s.steps) > 0:
+		lines = append(lines, say(words.WhyWordsBoat, nil))
+	case steps == tiltStep && len(s.steps) > 0:
+		lines = append(lines, say(words.WhyWordsClock, nil))
+	}
 	if steps == 0 {
-		lines = append(lines, say(words.WhyBegin, words.Args{"Times": s.p.desk.Looks.Units.Plain(timesLarger, 0)}), say(words.WhyWords, nil))
+		lines = append(lines, say(words.WhyBegin, words.Args{"Times": s.p.desk.Looks.Units.Plain(timesLarger, 0)}))
 	}
 	s.words.SetText(strings.Join(lines, "\n"))
 	s.draw(steps)

@@ -41,21 +41,24 @@ func (p *Page) newTable() fyne.CanvasObject {
 	put(p.say(words.WhyCoupling, nil), true, false)
 	for i := range rows {
 		r := &rows[i]
-		what := say.WhyMove(p.desk.Speaker, u, &s.hull, &why.Why{Mounts: r.Mounts, Slide: r.Slide, Steps: r.Steps})
+		what := say.WhyRowName(p.desk.Speaker, u, &s.hull, r)
 		if r.Hardly {
 			what += " *"
 		}
-		put(what, false, false)
+		name := widget.NewLabel(what)
+		cells.First = max(cells.First, name.MinSize().Width)
+		name.Wrapping = fyne.TextWrapWord
+		name.Refresh()
+		objects = append(objects, name)
 		for _, deg := range hours {
 			put(fine(u, atHour(r, deg), true), false, true)
 		}
 		put(fine(u, math.Hypot(r.SD[0], r.SD[1]), false), false, true)
 		put(say.WhyCoupling(p.desk.Speaker, u, &why.Why{FaceMM: r.FaceMM}), false, false)
 	}
-	title := read(p.say(words.WhyTable, words.Args{"Hull": s.hull.Name, "Slide": u.Plain(why.SlideMM, 0) + " mm", "Held": p.held(s)}))
+	title := read(say.WhyTitle(p.desk.Speaker, u, &s.hull, s.held))
 	title.TextStyle.Bold = true
-	// Wider than the page it is moved under the hand.
-	return container.NewVBox(title, container.NewHScroll(container.New(cells, objects...)), read(p.say(words.WhyTableRead, words.Args{"Unit": u.GapUnit()})), read(p.say(words.WhyWords, nil)))
+	return container.NewVBox(title, container.New(cells, objects...), read(p.say(words.WhyTableRead, words.Args{"Unit": u.GapUnit()})), read(p.say(words.WhyWords, nil)))
 }
 
 // read is a paragraph.
