@@ -134,8 +134,8 @@ func (p *Page) turned(s *turn.Step) string {
 const feltN = 1.25
 
 // played says what a played turn shows: a bend that stands still, one that goes round,
-// both or neither.
-func (p *Page) played() (sentence, number string) {
+// both or neither: in short, what it means, and the numbers.
+func (p *Page) played() (short, sentence, number string) {
 	t, u := p.player.turn, p.desk.Looks.Units
 	most := func(list []float64) (n float64, at int) {
 		for i, v := range list {
@@ -163,7 +163,7 @@ func (p *Page) played() (sentence, number string) {
 	}
 	args := words.Args{"Moment": u.Moment(t.MomentNMM), "Stress": u.Plain(t.StressMPa, 0) + " MPa", "Steady": u.Force(steady), "Still": name(p.boat.Hull.Bearings, still),
 		"Swing": u.Force(swing), "Round": name(p.boat.Hull.Bearings, round), "Rock": u.Force(rock), "Mount": p.boat.Hull.Mounts[mount].Name}
-	return p.say(id, args), p.say(words.CounterPlayedNumber, args)
+	return p.say(id, args), p.say(words.Of(string(id), "means"), args), p.say(words.CounterPlayedNumber, args)
 }
 
 // shakes reports whether what turns is graded as something to be felt.

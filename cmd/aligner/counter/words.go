@@ -49,8 +49,9 @@ func (p *Page) tell() {
 		p.words.Add(l)
 	}
 	if p.player.turn != nil {
-		sentence, number := p.played()
-		add(sentence, headingSize, true)
+		short, sentence, number := p.played()
+		add(short, headingSize, true)
+		add(sentence, sentenceSize, false)
 		add(number, captionSize, false)
 	} else {
 		p.headline(add)
