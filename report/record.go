@@ -183,6 +183,13 @@ func (f *flow) recordLookOver() {
 		}
 	}
 	f.table([]column{{f.say(words.PaperCheck, nil), 0.41, paper.Left}, {f.say(words.PaperFinding, nil), 0.2, paper.Left}, {f.say(words.PaperNote, nil), 0.39, paper.Left}}, rows)
+	var places []string
+	for _, t := range job.TightPlaces(f.v) {
+		places = append(places, t.Say(f.s, f.u))
+	}
+	if len(places) > 0 {
+		f.list(places...)
+	}
 	var keeps []string
 	for _, r := range job.Provisional(f.h, f.v) {
 		if r.Kind != job.CheckUnseen { // in the table above

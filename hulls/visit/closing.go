@@ -36,6 +36,7 @@ type Bolts struct {
 type HandedOver struct {
 	Date         string // of the hand-over itself; "" (default): not yet
 	TurnedByHand string // one of HandTurns, bolted up; "" (default): not turned
+	TightAtDeg   Maybe  // where it goes heavily, as Finding.TightAtDeg; default: nowhere
 	NutsMarked   bool   // every nut marked against its stud
 	Note         string
 }

@@ -15,9 +15,9 @@ func (d *decoder) bolts(n *strictjson.Node, path string) Bolts {
 }
 
 func (d *decoder) handedOver(n *strictjson.Node, path string) HandedOver {
-	o := d.Object(n, path, "date?", "turned_by_hand?", "nuts_marked?", "note?")
+	o := d.Object(n, path, "date?", "turned_by_hand?", "tight_at_deg?", "nuts_marked?", "note?")
 	return HandedOver{Date: o.Text("date"), TurnedByHand: o.OneOf("turned_by_hand", "", HandTurns...),
-		NutsMarked: o.Bool("nuts_marked"), Note: o.Text("note")}
+		TightAtDeg: maybe(o, "tight_at_deg"), NutsMarked: o.Bool("nuts_marked"), Note: o.Text("note")}
 }
 
 // names reads a list of texts; nil when there are none.
@@ -46,6 +46,7 @@ func (e *encoder) handedOver(key string, h HandedOver) {
 	e.Open(key, '{')
 	e.OptionalText("date", h.Date)
 	e.OptionalText("turned_by_hand", h.TurnedByHand)
+	e.maybe("tight_at_deg", h.TightAtDeg)
 	e.OptionalBool("nuts_marked", h.NutsMarked)
 	e.OptionalText("note", h.Note)
 	e.Close('}')
@@ -64,6 +65,7 @@ func (c *checker) closing() {
 	if h.TurnedByHand != "" {
 		c.oneOf("handed_over.turned_by_hand", h.TurnedByHand, HandTurns...)
 	}
+	c.maybe("handed_over.tight_at_deg", h.TightAtDeg, wholeTurn)
 	c.note("handed_over.note", h.Note)
 }
 

@@ -115,6 +115,8 @@ func edits(t *testing.T) []Edit {
 		&HandOver{HandedOver: HandedOver{TurnedByHand: "heavy", NutsMarked: true}},
 		&HandOver{HandedOver: HandedOver{Date: "2026-05-17", Note: "owner aboard"}},
 		&HandOver{},
+		&SetSeal{Seal: Seal{Kind: SealFace, PressedMM: Maybe{Known: true, Value: 19}, Freed: true}},
+		&SetSeal{},
 		&SetUnderPower{UnderPower: UnderPower{ThrustN: 900, TorqueNM: 200}},
 		&SetUnderPower{},
 		NewSetLinked(Linked{Job: BoxToShaft, Other: "Avocet, engine", OtherMoved: true}),

@@ -68,7 +68,7 @@ func (d *decoder) visit(n *strictjson.Node) (v Visit) {
 		}
 	}
 	o := d.Object(n, "", slices.Concat([]string{"format", "hull", "date", "state?"}, leafKeys,
-		[]string{"rule?", "target?", "mounts?", "cautions_minded?", "look_over?", "reach_deg?", "events?", "coupling_bolts?", "handed_over?", "under_power?", "linked?", "trouble?", "note?"})...)
+		[]string{"rule?", "target?", "mounts?", "cautions_minded?", "look_over?", "reach_deg?", "events?", "seal?", "coupling_bolts?", "handed_over?", "under_power?", "linked?", "trouble?", "note?"})...)
 	v.HullName, v.Embedded = d.hull(o)
 	v.Date, v.Note = o.Text("date"), o.Text("note")
 	v.State = d.state(o.Get("state"), "state")
@@ -82,6 +82,7 @@ func (d *decoder) visit(n *strictjson.Node) (v Visit) {
 	}
 	v.LookOver = listOf(o, "look_over", mostItems, d.finding)
 	v.Events = listOf(o, "events", mostEvents, d.event)
+	v.Seal = d.seal(o.Get("seal"), "seal")
 	v.Bolts, v.HandedOver = d.bolts(o.Get("coupling_bolts"), "coupling_bolts"), d.handedOver(o.Get("handed_over"), "handed_over")
 	v.UnderPower, v.Linked = d.underPower(o.Get("under_power"), "under_power"), d.linked(o.Get("linked"), "linked")
 	v.Trouble = d.trouble(o.Get("trouble"), "trouble")
@@ -190,6 +191,6 @@ func (d *decoder) mountFound(n *strictjson.Node, path string) MountFound {
 }
 
 func (d *decoder) finding(n *strictjson.Node, path string) Finding {
-	o := d.Object(n, path, "check", "finding", "note?")
-	return Finding{Check: o.Text("check"), Finding: o.OneOf("finding", "", Findings...), Note: o.Text("note")}
+	o := d.Object(n, path, "check", "finding", "tight_at_deg?", "note?")
+	return Finding{Check: o.Text("check"), Finding: o.OneOf("finding", "", Findings...), TightAtDeg: maybe(o, "tight_at_deg"), Note: o.Text("note")}
 }

@@ -73,7 +73,7 @@ var varied = vary.Words{
 	Keys: []string{"x", "", "kind", "note", "date", "gauging", "move", "fasten", "clock_deg", "goes_thou", "goes_mm", "stops_mm",
 		"leaf_mm", "reads_mm", "sag_thou", "tir_mm", "limit_thou", "spread_mm", "leaves_thou", "feel_error_thou", "apart_mm", "torque_nm",
 		"torque_lb_ft", "radius_mm", "seating", "high", "low_deg", "zero_deg", "enters_deg", "carried_by", "limits", "reach_deg", "cautions_minded",
-		"maker_torque_nm", "maker_torque_lb_ft", "handed_over", "round", "mounts"},
+		"maker_torque_nm", "maker_torque_lb_ft", "handed_over", "round", "mounts", "seal", "tight_at_deg"},
 	Texts: append([]string{"afloat", "seated", "free", "good", "in", "face", "rim", "shaft side", "aft", "freely", "largest gap", "visit/1"}, ReadingKinds...),
 }
 

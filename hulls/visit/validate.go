@@ -35,6 +35,7 @@ func Validate(v Visit, h *hulls.Hull) hulls.Report {
 	for i, e := range v.Events {
 		c.event(e, at("events", i))
 	}
+	c.seal()
 	c.closing()
 	c.branches()
 	c.trouble()

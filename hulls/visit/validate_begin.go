@@ -108,6 +108,9 @@ func (c *checker) mountName(place, name string) {
 
 func (c *checker) hasMount(name string) bool { return mountOf(c.h, name) >= 0 }
 
+// wholeTurn is how far a shaft is turned from its mark.
+var wholeTurn = window{-360, 360, -360, 360, "degrees"}
+
 func (c *checker) lookOver() {
 	taken := map[string]int{}
 	for i, f := range c.v.LookOver {
@@ -118,6 +121,7 @@ func (c *checker) lookOver() {
 		}
 		taken[f.Check] = i
 		c.oneOf(place+".finding", f.Finding, Findings...)
+		c.maybe(place+".tight_at_deg", f.TightAtDeg, wholeTurn)
 		c.note(place+".note", f.Note)
 	}
 }

@@ -29,6 +29,7 @@ type Visit struct {
 	Reach  Arc
 	Events []Event // in the order they happened
 
+	Seal       Seal       // of the shaft; zero (default): nothing said
 	Bolts      Bolts      // of the coupling; zero (default): nothing said
 	HandedOver HandedOver // zero (default): not begun
 	UnderPower UnderPower // zero (default): nothing said
@@ -121,7 +122,10 @@ const (
 type Finding struct {
 	Check   string // what was looked at, once in a visit
 	Finding string // one of Findings
-	Note    string
+	// TightAtDeg is the turn of the shaft, clockwise looking forward from its
+	// mark, at which it goes heavily; default: nowhere, or not marked.
+	TightAtDeg Maybe
+	Note       string
 }
 
 // Findings are the words Finding.Finding may be.

@@ -46,6 +46,9 @@ func (e *encoder) visit(v Visit) {
 		e.Numbers("reach_deg", []float64{v.Reach.FromDeg, v.Reach.ToDeg})
 	}
 	writeList(e, "events", v.Events, func(ev Event) { e.event(ev) })
+	if v.Seal != (Seal{}) {
+		e.seal("seal", v.Seal)
+	}
 	if v.Bolts != (Bolts{}) {
 		e.bolts("coupling_bolts", v.Bolts)
 	}
@@ -137,6 +140,7 @@ func (e *encoder) freedom(key string, f Freedom) {
 func (e *encoder) finding(f Finding) {
 	e.Text("check", f.Check)
 	e.Text("finding", f.Finding)
+	e.maybe("tight_at_deg", f.TightAtDeg)
 	e.OptionalText("note", f.Note)
 }
 

@@ -108,6 +108,11 @@ func (s *FastenStep) doneAt(h *hulls.Hull, v *visit.Visit, from int) int {
 			return -1
 		}
 		return len(v.Events)
+	case SetSealBack:
+		if !v.Seal.SetBack {
+			return -1
+		}
+		return len(v.Events)
 	case MarkNuts:
 		if !v.HandedOver.NutsMarked {
 			return -1

@@ -39,6 +39,8 @@ const (
 	NothingGauged    ReasonKind = "nothing gauged"
 	LinkedMoved      ReasonKind = "linked moved"
 	LinkedFirst      ReasonKind = "linked first"
+	SealPushes       ReasonKind = "seal pushes"
+	SealLeft         ReasonKind = "seal left" // free
 )
 
 // Provisional lists the reasons, the gravest first: failed checks, what the
@@ -50,6 +52,7 @@ func Provisional(h *hulls.Hull, v *visit.Visit) []Reason {
 	g.bearings(h, v)
 	g.gauged(v, checks)
 	g.linked(v)
+	g.seal(v)
 	g.state(h, v)
 	g.checks(checks, Skipped, CheckSkipped)
 	g.checks(checks, Unseen, CheckUnseen)

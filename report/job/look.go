@@ -33,8 +33,9 @@ type Check struct {
 	// the result is provisional only.
 	Stops Stage
 
-	State State
-	Note  string // the visit's
+	State      State
+	Note       string      // the visit's
+	TightAtDeg visit.Maybe // the visit's, of a shaft turned by hand
 	// Told: nobody looked; the state follows from what the visit says of the
 	// boat.
 	Told bool
@@ -97,7 +98,7 @@ func LookOver(h *hulls.Hull, v *visit.Visit) []Check {
 		c := &list[i]
 		c.State = Unseen
 		if f, ok := finding(v, c.ID); ok {
-			c.State, c.Note = State(f.Finding), f.Note
+			c.State, c.Note, c.TightAtDeg = State(f.Finding), f.Note, f.TightAtDeg
 			continue
 		}
 		if told := toldState(c.ID, v.State); told != Unseen {

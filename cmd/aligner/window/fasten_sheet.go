@@ -24,6 +24,7 @@ type fastenSheet struct {
 	pulled             *pulledSheet
 	title, next, from  *widget.Label
 	done, heavy, gauge *press
+	tight              *tightForm
 	method             *press
 	order              *rows
 	afterAll           *widget.Label
@@ -42,9 +43,14 @@ func newFastenSheet(w *Window) *fastenSheet {
 	s.done = newPress(w, say(words.FastenStepDone), s.tick)
 	s.done.Importance = widget.HighImportance
 	s.heavy = newPress(w, say(words.FastenHeavy), func() { s.turned("heavy") })
+	s.tight = newTightForm(w, func(at visit.Maybe) {
+		h := w.history.Now().Visit.HandedOver
+		h.TightAtDeg = at
+		w.do(&visit.HandOver{HandedOver: h})
+	})
 	s.gauge = newPress(w, say(words.FastenGaugeHere), s.gaugeAgain)
 	s.method = newPress(w, say(words.FastenFourth), s.otherMethod)
-	s.box = container.NewVBox(s.title, s.next, container.NewGridWithColumns(2, s.done, s.gauge), s.heavy, s.from,
+	s.box = container.NewVBox(s.title, s.next, container.NewGridWithColumns(2, s.done, s.gauge), s.heavy, s.tight.box, s.from,
 		s.pulled.box, s.order.box, s.afterAll, s.method, s.torque.box, s.safety)
 	return s
 }
@@ -76,6 +82,10 @@ func (s *fastenSheet) tick() {
 		s.gaugeAgain()
 	case job.TurnHand:
 		s.turned("smooth")
+	case job.SetSealBack:
+		seal := d.Visit.Seal
+		seal.SetBack = true
+		s.w.do(&visit.SetSeal{Seal: seal})
 	case job.MarkNuts:
 		h := d.Visit.HandedOver
 		h.NutsMarked = true
@@ -89,7 +99,9 @@ func (s *fastenSheet) tick() {
 // turned records how the shaft turned by hand, bolted up.
 func (s *fastenSheet) turned(how string) {
 	h := s.w.history.Now().Visit.HandedOver
-	h.TurnedByHand = how
+	if h.TurnedByHand = how; how == "smooth" {
+		h.TightAtDeg = visit.Maybe{}
+	}
 	s.w.do(&visit.HandOver{HandedOver: h})
 }
 
@@ -159,6 +171,7 @@ func (s *fastenSheet) lay(d *visit.Document) {
 	if text := s.w.speaker.Say(offer, nil); s.method.Text != text {
 		s.method.SetText(text)
 	}
+	s.steps = job.WithSeal(s.steps, &d.Visit)
 	s.progress = job.FastenProgress(&d.Hull, &d.Visit, s.steps)
 	for i := range s.steps {
 		if !s.passed[i] || s.progress[i] != job.Next {
@@ -181,6 +194,8 @@ func (s *fastenSheet) show(d *visit.Document) {
 	i := s.at()
 	seen(s.done, i >= 0)
 	seen(s.heavy, i >= 0 && s.steps[i].Kind == job.TurnHand)
+	seen(s.tight.box, d.Visit.HandedOver.TurnedByHand == "heavy")
+	s.tight.show(d.Visit.HandedOver.TightAtDeg, job.TightPlaces(&d.Visit))
 	write(s.from)
 	if i < 0 {
 		write(s.title)

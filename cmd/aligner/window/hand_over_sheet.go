@@ -146,6 +146,7 @@ func (s *handOverSheet) doneLines(d *visit.Document) []string {
 	if how := d.Visit.HandedOver.TurnedByHand; how != "" {
 		lines = append(lines, sp.Say(words.Of("hand_turn", how), nil))
 	}
+	lines = append(lines, s.w.texts(job.TightPlaces(&d.Visit))...)
 	if len(lines) == 1 {
 		return nil
 	}

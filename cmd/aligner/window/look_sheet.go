@@ -24,6 +24,8 @@ type lookSheet struct {
 	bites, unread  *widget.Label
 	note           *field
 	strips         *stripForm
+	tight          *tightForm
+	seal           *sealForm
 	list           *fyne.Container
 	lines          []*press
 	found          [3]*press
@@ -57,11 +59,12 @@ func newLookSheet(w *Window) *lookSheet {
 		w.win.Canvas().Focus(w.picture)
 	}
 	s.note.SetPlaceHolder(w.speaker.Say(words.LookNoteHint, nil))
-	s.strips = newStripForm(w)
+	s.strips, s.seal = newStripForm(w), newSealForm(w)
+	s.tight = newTightForm(w, s.tightAt)
 	bring := newPress(w, w.speaker.Say(words.LookBringPage, nil), w.showBring)
 	s.box = container.NewVBox(s.unread, s.readFirst, s.title,
 		container.New(shares{0.09, 0.22, 0.27, 0.33, 0.09}, s.before, s.found[0], s.found[1], s.found[2], s.beyond),
-		s.note, s.bites, s.strips.box, s.how, w.heading(words.LookAll), s.list, bring)
+		s.note, s.bites, s.tight.box, s.strips.box, s.seal.box, s.how, w.heading(words.LookAll), s.list, bring)
 	return s
 }
 
@@ -129,7 +132,11 @@ func (s *lookSheet) find(found string) {
 	}
 	s.note.show(note)
 	s.at, s.pending = next(checks, s.at+1), ""
-	s.w.do(&visit.LookOver{Finding: visit.Finding{Check: c.ID, Finding: found, Note: strings.TrimSpace(note)}})
+	f := visit.Finding{Check: c.ID, Finding: found, Note: strings.TrimSpace(note)}
+	if found == "failed" { // found good, it is heavy nowhere any more
+		f.TightAtDeg = c.TightAtDeg
+	}
+	s.w.do(&visit.LookOver{Finding: f})
 	s.w.win.Canvas().Focus(s.w.picture)
 }
 
@@ -146,7 +153,20 @@ func (s *lookSheet) noted(text string) {
 		s.w.sentence.SetText(s.w.speaker.Say(words.LookNoteWaits, nil))
 		return
 	}
-	s.w.do(&visit.LookOver{Finding: visit.Finding{Check: c.ID, Finding: string(c.State), Note: strings.TrimSpace(text)}})
+	s.w.do(&visit.LookOver{Finding: visit.Finding{Check: c.ID, Finding: string(c.State), TightAtDeg: c.TightAtDeg, Note: strings.TrimSpace(text)}})
+}
+
+// tightAt takes where the shaft goes heavily: then it does not turn freely.
+func (s *lookSheet) tightAt(at visit.Maybe) {
+	checks := s.checks()
+	if s.at >= len(checks) || checks[s.at].ID != job.ShaftFree {
+		return
+	}
+	f := visit.Finding{Check: job.ShaftFree, Finding: "failed", TightAtDeg: at, Note: checks[s.at].Note}
+	if s.pending != "" {
+		f.Note, s.pending = strings.TrimSpace(s.pending), ""
+	}
+	s.w.do(&visit.LookOver{Finding: f})
 }
 
 // next is the first check from i on, and round again, that nobody looked at.
@@ -207,6 +227,10 @@ func (s *lookSheet) show(d *visit.Document) {
 	s.bites.SetText(strings.Join(bites, " "))
 	showIf(s.bites, len(bites) > 0)
 	showIf(s.strips.box, c.ID == job.BearingEven)
+	showIf(s.tight.box, c.ID == job.ShaftFree)
+	s.tight.show(c.TightAtDeg, nil)
+	showIf(s.seal.box, c.ID == job.BoxSound)
+	s.seal.show(&d.Visit)
 	if c.ID == job.BearingEven {
 		s.strips.show(d)
 	}
