@@ -20,15 +20,18 @@ import (
 
 // speechless are the folders whose lines are retold; what is worked out for
 // engineers alone is left out.
-var speechless = []string{"../../hulls", "../../kinematics"}
+var speechless = []string{"../../hulls", "../../kinematics", "../../cmd/aligner/outfile"}
 
 var engineersOnly = []string{"kinematics/rounds"}
 
 // tellers are the functions whose texts become lines of a fault.
 var tellers = []string{"refuse", "doubt", "Refuse", "fault", "hinFault"}
 
+// tellersHere are the same where they are a package's own function, not a method.
+var tellersHere = []string{"trouble", "refused", "refusedIn", "damaged"}
+
 // reasons are functions that return a line.
-var reasons = regexp.MustCompile(`^(Invalid|invalid\w*|suggest|a|give|unitOf)$`)
+var reasons = regexp.MustCompile(`^(Invalid|invalid\w*|suggest|a|give|unitOf|kindOf)$`)
 
 // faultFields are the parts of a fault that are sentences.
 var faultFields = []string{"Value", "Limit", "Mend"}
@@ -43,6 +46,9 @@ var notSeen = []string{
 
 var verbIn = regexp.MustCompile(`%[-+#0 ]*\d*(\.\d+)?[a-zA-Z]`)
 
+// lineConstants are lines kept as constants in another file of their package.
+var lineConstants = map[string]string{"exportAgain": "export the hull again"}
+
 // formsOf are the forms an expression can come to: "{}" for whatever is worked
 // out.
 func formsOf(e ast.Expr) []string {
@@ -50,6 +56,15 @@ func formsOf(e ast.Expr) []string {
 	case *ast.BasicLit:
 		if s, err := strconv.Unquote(e.Value); err == nil && e.Kind == token.STRING {
 			return []string{s}
+		}
+	case *ast.Ident:
+		if e.Obj != nil { // a constant with a line in it, of the same file
+			if v, ok := e.Obj.Decl.(*ast.ValueSpec); ok && e.Obj.Kind == ast.Con && len(v.Values) == 1 {
+				return formsOf(v.Values[0])
+			}
+		}
+		if line, ok := lineConstants[e.Name]; ok {
+			return []string{line}
 		}
 	case *ast.ParenExpr:
 		return formsOf(e.X)
@@ -106,8 +121,8 @@ func linesIn(f *ast.File, found func(at token.Pos, form string)) {
 		case *ast.CallExpr:
 			of, name := called(n)
 			switch {
-			case slices.Contains(tellers, name):
-				for _, arg := range n.Args[1:] {
+			case slices.Contains(tellers, name), of == "" && slices.Contains(tellersHere, name):
+				for _, arg := range n.Args[min(1, len(n.Args)):] {
 					add(arg)
 				}
 			case (of == "fmt" && name == "Errorf" || of == "errors" && name == "New") && len(n.Args) > 0:

@@ -123,7 +123,7 @@ func (b *Book) stillThere() error {
 
 // unknown is an entry that is not there.
 func (b *Book) unknown(what string, id any) error {
-	return trouble(ErrUnknown, b.path, fmt.Sprintf("no %s %v", what, id), "one that is in the logbook", "list them, and name one of those")
+	return trouble(ErrUnknown, b.path, fmt.Sprintf("no %s numbered %v", what, id), "one that is in the logbook", "list them, and name one of those")
 }
 
 // refused is something put in that cannot be taken.

@@ -14,7 +14,7 @@ import (
 // wrong.
 func Write(path string, write func(io.Writer) error) error {
 	fault := func(err error) error {
-		return &hulls.Fault{File: path, Value: fmt.Sprint("a file that cannot be written (", err, ")"),
+		return &hulls.Fault{File: path, Value: fmt.Sprintf("a file that cannot be written (%v)", err),
 			Limit: "a place to write to", Mend: "check the folder and its permissions"}
 	}
 	f, err := os.Create(path + ".part")
