@@ -61,6 +61,7 @@ var mayImport = map[string][]string{
 	"kinematics/why":         {"hulls", "kinematics"},
 	"kinematics/turn":        {"hulls", "kinematics"},
 	"kinematics/rounds":      {"hulls", "kinematics", "assets"},
+	"kinematics/practice":    {"hulls", "kinematics", "assets"},
 	"scene":                  {"hulls", "kinematics", "scene"},
 	"scene/render":           {"assets"},
 	"report":                 {"hulls", "kinematics", "scene", "assets", "report"},

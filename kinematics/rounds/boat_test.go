@@ -137,7 +137,7 @@ func TestReadingsAgreeWithTheGap(t *testing.T) {
 	counts := map[float64]int{}
 	const n = 20000
 	for range n {
-		leaf := f.read(r, 0)
+		leaf := f.read(r, wholeThou(), 0)
 		if leaf.Stops.Thou()-leaf.Goes.Thou() != 1 {
 			t.Fatalf("%v", leaf)
 		}
@@ -152,11 +152,11 @@ func TestReadingsAgreeWithTheGap(t *testing.T) {
 func TestReadingsAtTheEndsOfTheLeafSet(t *testing.T) {
 	r := rand.New(rand.NewPCG(1, 2))
 	f := faces{g0: 0.01}
-	if leaf := f.read(r, 0); leaf.Goes.Given() && leaf.Goes.Thou() > 2 || !leaf.Stops.Given() {
+	if leaf := f.read(r, wholeThou(), 0); leaf.Goes.Given() && leaf.Goes.Thou() > 2 || !leaf.Stops.Given() {
 		t.Errorf("touching faces read %v", leaf)
 	}
 	f = faces{g0: 95}
-	if leaf := f.read(r, 0); leaf.Goes.Thou() != 80 || leaf.Stops.Given() {
+	if leaf := f.read(r, wholeThou(), 0); leaf.Goes.Thou() != 80 || leaf.Stops.Given() {
 		t.Errorf("95 thou read %v", leaf)
 	}
 }

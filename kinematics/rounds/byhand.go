@@ -92,7 +92,7 @@ func (y *yard) planeAt(turnDeg float64, careful bool) (cos, sin float64, err err
 		return 0, 0, err
 	}
 	for again := false; ; again = true {
-		clock, mids := middles(y.visit.Events[y.last()].Gauging)
+		clock, mids := Middles(y.visit.Events[y.last()].Gauging)
 		g0, c, s, ok := FitGap(clock, mids)
 		if !ok {
 			return 0, 0, fmt.Errorf("boat %d: no plane through %d readings", y.boat.Number, len(mids))
@@ -116,9 +116,9 @@ func (y *yard) planeAt(turnDeg float64, careful bool) (cos, sin float64, err err
 	}
 }
 
-// middles are the readings of a gauging as single numbers, in thou: half way
+// Middles are the readings of a gauging as single numbers, in thou: half way
 // between the leaf that goes and the one that stops.
-func middles(g *visit.Gauging) (clockDeg, mids []float64) {
+func Middles(g *visit.Gauging) (clockDeg, mids []float64) {
 	for _, r := range g.Readings {
 		leaf := r.(visit.Leaf) // the yard takes no others
 		goes := leaf.Goes.Thou()

@@ -28,8 +28,12 @@ const (
 func (b *Boat) drawEngineError(r *rand.Rand) error {
 	spread := within(r, leastSpreadThou, mostSpreadThou) * mmPerThou
 	sin, cos := math.Sincos(within(r, 0, 2*math.Pi))
-	b.CosMM, b.SinMM = spread/2*cos, spread/2*sin
+	return b.standAt(spread/2*cos, spread/2*sin, r)
+}
 
+// standAt draws offsets that give a seated gap.
+func (b *Boat) standAt(cosMM, sinMM float64, r *rand.Rand) error {
+	b.CosMM, b.SinMM = cosMM, sinMM
 	shape := patterns(&b.True)
 	n, m := shape.Dims()
 	c := mat.NewVecDense(m, nil)
@@ -135,10 +139,20 @@ func (b *Boat) response(columns int) (*mat.Dense, error) {
 // engineGap is the seated gap that the engine's position gives, without
 // run-out.
 func (b *Boat) engineGap(liftMM, slideMM []float64) (cosMM, sinMM float64, err error) {
-	state := kinematics.State{LiftMM: liftMM, SlideMM: slideMM, Held: kinematics.Seated, Afloat: b.Afloat}
+	return b.heldGap(kinematics.Seated, liftMM, slideMM)
+}
+
+// heldGap is the same with the shaft held in another way.
+func (b *Boat) heldGap(held kinematics.Held, liftMM, slideMM []float64) (cosMM, sinMM float64, err error) {
+	state := kinematics.State{LiftMM: liftMM, SlideMM: slideMM, Held: held, Afloat: b.Afloat}
 	var result kinematics.Result
 	if err := b.line.Solve(&state, &result); err != nil {
 		return 0, 0, fmt.Errorf("boat %d: %w", b.Number, err)
+	}
+	if !result.Gap.Known {
+		// A hanging shaft pushed up until the faces touch: both faces' own slopes.
+		radius := b.Nominal.Coupling.OuterDiameterMM / 2
+		return radius * (result.RotationRad[1] + result.FrontEndSlope[1]), radius * (result.RotationRad[2] - result.FrontEndSlope[0]), nil
 	}
 	return result.Gap.CosMM, result.Gap.SinMM, nil
 }

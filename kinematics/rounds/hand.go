@@ -6,6 +6,7 @@ package rounds
 import (
 	"math"
 	"math/rand/v2"
+	"sort"
 
 	"aligner/hulls/visit"
 )
@@ -75,19 +76,29 @@ const sureThou = 3
 
 // read finds between which two leaves the gap lies, thinner ones first. Leaves
 // that are sure to go need no trial.
-func (f *faces) read(r *rand.Rand, clockDeg float64) visit.Leaf {
-	leaf := min(max(1, int(f.gapThou(clockDeg))-sureThou), mostStacked*thickestLeaf)
-	for leaf <= mostStacked*thickestLeaf && f.try(r, clockDeg, float64(leaf)) {
-		leaf++
+func (f *faces) read(r *rand.Rand, thou []float64, clockDeg float64) visit.Leaf {
+	sure := sort.Search(len(thou), func(i int) bool { return thou[i] > f.gapThou(clockDeg)-sureThou })
+	at := max(0, sure-1)
+	for at < len(thou) && f.try(r, clockDeg, thou[at]) {
+		at++
 	}
 	reading := visit.Leaf{ClockDeg: clockDeg}
-	if leaf > 1 {
-		reading.Goes = visit.Thou(float64(leaf - 1))
+	if at > 0 {
+		reading.Goes = visit.Thou(thou[at-1])
 	}
-	if leaf <= mostStacked*thickestLeaf {
-		reading.Stops = visit.Thou(float64(leaf))
+	if at < len(thou) {
+		reading.Stops = visit.Thou(thou[at])
 	}
 	return reading
+}
+
+// wholeThou are the thicknesses that leafSet makes.
+func wholeThou() []float64 {
+	all := make([]float64, mostStacked*thickestLeaf)
+	for i := range all {
+		all[i] = float64(i + 1)
+	}
+	return all
 }
 
 // trial is one leaf tried at one place.

@@ -30,3 +30,6 @@ func moveMinutes(h *hulls.Hull, nutFlats []int, slideMM []float64) float64 {
 	}
 	return plan.DefaultEffort.Minutes(h, items, response.MovesOf(h, items, nuts, slides))
 }
+
+// fastenMin is one mount's jam nut tightened: it must be got at like any nut.
+func fastenMin(r hulls.Reach) float64 { return plan.DefaultEffort.Reach[r] }

@@ -17,7 +17,7 @@ type ruleOfThumb struct{ hull *hulls.Hull }
 
 func (t ruleOfThumb) Estimate(v *visit.Visit) (Estimate, error) {
 	g := v.Events[len(v.Events)-1].Gauging
-	clock, mids := middles(g)
+	clock, mids := Middles(g)
 	_, cos, sin, ok := FitGap(clock, mids)
 	e := Estimate{Verdict: Outside, P: 0.05, ForMoves: ok, Whole: SlopesOf(cos*mmPerThou, sin*mmPerThou, t.hull.Coupling.OuterDiameterMM)}
 	switch spread := 2 * math.Hypot(cos, sin); {

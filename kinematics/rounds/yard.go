@@ -8,6 +8,7 @@ import (
 	"math/rand/v2"
 
 	"aligner/hulls/visit"
+	"aligner/kinematics"
 )
 
 // yard is a boat being worked on. Only its visit is shown to the tool.
@@ -16,6 +17,10 @@ type yard struct {
 	r     *rand.Rand
 	visit visit.Visit
 	faces faces // as they stand in the gauging under way
+	// thou are the thicknesses his leaves make, thinnest first.
+	thou []float64
+	// burr is one that stays until it is filed; nil: now and then a new one.
+	burr *burr
 
 	liftMM, slideMM []float64 // error and moves together
 	turnDeg         float64   // how far shaft and flange stand from their marks
@@ -24,7 +29,7 @@ type yard struct {
 }
 
 func newYard(b *Boat, r *rand.Rand) (*yard, error) {
-	y := &yard{boat: b, r: r}
+	y := &yard{boat: b, r: r, thou: wholeThou()}
 	y.visit = visit.Visit{Embedded: b.Nominal, State: visit.State{Boat: "trailer"}, Leaves: leafSet(), Rule: visit.DefaultRule}
 	if b.Afloat {
 		y.visit.State.Boat = "afloat"
@@ -38,14 +43,24 @@ func newYard(b *Boat, r *rand.Rand) (*yard, error) {
 // judge notes the true gap, and the gap at the marks, of where the engine
 // stands now.
 func (y *yard) judge() error {
-	cos, sin, err := y.boat.engineGap(y.liftMM, y.slideMM)
+	engine, marks, err := y.truth()
 	if err != nil {
 		return err
 	}
-	all, alls := y.gapAt(cos, sin, 0, 0)
-	y.job.TrueThou = append(y.job.TrueThou, 2*math.Hypot(cos, sin)/mmPerThou)
-	y.job.MarksThou = append(y.job.MarksThou, 2*math.Hypot(all, alls)/mmPerThou)
+	y.job.TrueThou = append(y.job.TrueThou, engine)
+	y.job.MarksThou = append(y.job.MarksThou, marks)
 	return nil
+}
+
+// truth is the true spread that the engine's place gives, and the one at the
+// marks, run-out and all.
+func (y *yard) truth() (engineThou, marksThou float64, err error) {
+	cos, sin, err := y.boat.engineGap(y.liftMM, y.slideMM)
+	if err != nil {
+		return 0, 0, err
+	}
+	allCos, allSin := y.gapAt(cos, sin, 0, 0)
+	return 2 * math.Hypot(cos, sin) / mmPerThou, 2 * math.Hypot(allCos, allSin) / mmPerThou, nil
 }
 
 // gapAt adds the run-out of the halves, turned so far, to the engine's part.
@@ -64,13 +79,26 @@ func (y *yard) gapAt(cosMM, sinMM, shaftTurnDeg, flangeTurnDeg float64) (cos, si
 // seat begins a gauging: the shaft seated anew, pushed until the faces first
 // touch.
 func (y *yard) seat(shaftTurnDeg, flangeTurnDeg float64) error {
-	cos, sin, err := y.boat.engineGap(y.liftMM, y.slideMM)
-	if err != nil {
-		return err
+	return y.hold(kinematics.Seated, shaftTurnDeg, flangeTurnDeg)
+}
+
+// hold begins a gauging with the shaft held in a way. Bolted faces show nothing:
+// they are pulled shut.
+func (y *yard) hold(held kinematics.Held, shaftTurnDeg, flangeTurnDeg float64) error {
+	y.faces = faces{}
+	if held != kinematics.Bolted {
+		cos, sin, err := y.boat.heldGap(held, y.liftMM, y.slideMM)
+		if err != nil {
+			return err
+		}
+		cos, sin = y.gapAt(cos, sin, shaftTurnDeg, flangeTurnDeg)
+		y.faces = faces{g0: math.Hypot(cos, sin) / mmPerThou, cos: cos / mmPerThou, sin: sin / mmPerThou}
 	}
-	cos, sin = y.gapAt(cos, sin, shaftTurnDeg, flangeTurnDeg)
-	y.faces = faces{g0: math.Hypot(cos, sin) / mmPerThou, cos: cos / mmPerThou, sin: sin / mmPerThou}
-	y.faces.drawBurr(y.r, y.boat.ClockDeg)
+	if y.burr != nil {
+		y.faces.burrAtDeg, y.faces.burrThou = y.burr.atDeg, y.burr.thou
+	} else {
+		y.faces.drawBurr(y.r, y.boat.ClockDeg)
+	}
 	if y.faces.burrThou > 0 {
 		y.job.Burrs++
 	}
@@ -79,7 +107,7 @@ func (y *yard) seat(shaftTurnDeg, flangeTurnDeg float64) error {
 		y.job.Minutes += turnMin
 	}
 	y.visit.Events = append(y.visit.Events, visit.Event{Gauging: &visit.Gauging{
-		Held: "seated", ShaftTurnDeg: shaftTurnDeg, FlangeTurnDeg: flangeTurnDeg}})
+		Held: string(held), ShaftTurnDeg: shaftTurnDeg, FlangeTurnDeg: flangeTurnDeg}})
 	y.job.Gaugings++
 	y.job.Minutes += setUpMin
 	return nil
@@ -92,7 +120,7 @@ func (y *yard) gaugeAll(shaftTurnDeg, flangeTurnDeg float64) error {
 		return err
 	}
 	for _, deg := range y.boat.ClockDeg {
-		y.note(y.faces.read(y.r, deg))
+		y.note(y.faces.read(y.r, y.thou, deg))
 		y.took(readingMin)
 	}
 	return nil
@@ -128,7 +156,7 @@ func (y *yard) readAgain(event int, clockDeg float64) error {
 		}
 	}
 	y.faces.clean(clockDeg)
-	y.note(y.faces.read(y.r, clockDeg))
+	y.note(y.faces.read(y.r, y.thou, clockDeg))
 	y.took(readingMin + cleanMin)
 	y.job.Again++
 	return nil
