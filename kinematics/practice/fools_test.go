@@ -161,7 +161,7 @@ func TestReadingsNotToBeTrusted(t *testing.T) {
 func TestMovingOnImpossibleReadings(t *testing.T) {
 	f := begin(t, Task{Burr, 1})
 	f.gauge("seated", 0)
-	f.turn(map[string]int{"fore port": 1}, nil)
+	f.turn(map[string]int{"aft port": 1}, nil)
 	wants(t, f.done(), Impossible, WrongWay, LeftOutside)
 }
 

@@ -14,11 +14,11 @@ import (
 
 // What counts as a mistake. All are our own judgement.
 const (
-	widerThou    = 0.5 // a move that made the gap so much wider went the wrong way
-	tellTaleThou = 2   // a half that runs out so far must be found before moving
-	weakPart     = 0.6 // a nut that moves the gap by less than this part of the strongest is a weak one
-	mostlyPart   = 0.6 // so much of a move's flats at weak nuts is the wrong end
-	twistMM      = 0.3 // nuts so much farther out of one plane than the tool leaves them
+	widerThou    = 0.5  // a move that made the gap so much wider went the wrong way
+	tellTaleThou = 2    // a half that runs out so far must be found before moving
+	weakPart     = 0.6  // a nut that moves the gap by less than this part of the strongest is a weak one
+	mostlyPart   = 0.6  // so much of a move's flats at weak nuts is the wrong end
+	twistMM      = 0.25 // nuts so much farther out of one plane than the tool leaves them
 )
 
 // watchTurn does a move and judges it by what was known before.
@@ -110,7 +110,8 @@ func (j *judge) untrueTIR() float64 {
 func (j *judge) judgeEnd(at int, t *Turn, perStepThou []float64) {
 	yours := weakShare(j.hull, t, perStepThou)
 	for _, a := range j.tools.Acts {
-		if a.Turn != nil {
+		stuck := j.hidden.stuck
+		if a.Turn != nil && (stuck < 0 || a.Turn.NutFlats[j.hull.Mounts[stuck].Name] == 0) { // else nothing turned
 			if yours > mostlyPart && weakShare(j.hull, a.Turn, perStepThou) < mostlyPart {
 				m := Mistake{Kind: WrongEnd}
 				for _, mount := range j.hull.Mounts {
