@@ -51,7 +51,8 @@ type Question struct {
 }
 
 // Choice is one answer to choose: right where the value worked out is at least From
-// and less than Below, in the quantity's unit.
+// and less than Below, in the quantity's unit; of where the gap opens, From may be
+// more than Below: through 12.
 type Choice struct {
 	Text        Text
 	From, Below float64 // left out: without bound

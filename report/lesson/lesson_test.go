@@ -3,12 +3,17 @@ package lesson
 // This file answers every lesson by the program, and refuses bad ones.
 
 import (
+	"fmt"
 	"math"
+	"os"
+	"slices"
 	"strings"
 	"testing"
 
 	"aligner/assets"
+	"aligner/hulls"
 	"aligner/hulls/visit/builtin"
+	"aligner/kinematics"
 )
 
 func read(t *testing.T, name string) Lesson {
@@ -29,7 +34,7 @@ func read(t *testing.T, name string) Lesson {
 func TestEveryLessonIsAnswered(t *testing.T) {
 	right := map[string]string{
 		"sag": "more than 4 mm", "angle-and-offset": "it opens the top", "one-nut": "it carries more",
-		"run-out": "at 6", "leaves": "1.5 goes, 2 stops", "tightening": "it opens the top", "held": "a bend of some newton metres", "v-drive": "it rises", "target": "by a part of what is let pass",
+		"run-out": "at 6", "leaves": "1.5 goes, 2 stops", "tightening": "it opens the top", "held": "a bend of some newton metres", "v-drive": "it rises", "target": "it closes the top, by about half an allowance of 3 thou",
 	}
 	if len(assets.LessonNames()) != 10 {
 		t.Errorf("%d lessons", len(assets.LessonNames()))
@@ -99,6 +104,76 @@ func TestBadLessons(t *testing.T) {
 			}
 		case err == nil || !strings.Contains(err.Error(), c.want) || strings.Contains(err.Error(), "\n"):
 			t.Errorf("%s: %v", c.new, err)
+		}
+	}
+}
+
+// Round the clock a choice may go through 12; elsewhere its range must have a low end.
+func TestARangeThroughTwelve(t *testing.T) {
+	data, _ := assets.Lesson("run-out")
+	upright := strings.Replace(string(data), `"shaft_turn_deg": 180`, `"shaft_turn_deg": 355`, 1)
+	l, r := Check([]byte(upright), "x", builtin.Find)
+	if err := r.Err(); err != nil {
+		t.Fatal(err)
+	}
+	if choice, value, err := l.Right(); err != nil || choice != 0 || value < 345 {
+		t.Errorf("choice %d at %.1f deg, %v", choice, value, err)
+	}
+	data, _ = assets.Lesson("leaves")
+	_, r = Check([]byte(strings.Replace(string(data), `"from": 2,`, `"from": 4,`, 1)), "x", builtin.Find)
+	if err := r.Err(); err == nil || !strings.Contains(err.Error(), "from 4 below 3") {
+		t.Errorf("a range from 4 below 3: %v", err)
+	}
+}
+
+// What the lesson of twist gives to reckon with is this boat's.
+func TestTwistCanBeReckoned(t *testing.T) {
+	l := read(t, "twist")
+	i := slices.IndexFunc(l.Hull.Mounts, func(m hulls.Mount) bool { return m.Name == "fore port" })
+	load := Asked{Quantity: Load, Mount: "fore port", State: kinematics.State{Held: kinematics.Seated}}
+	carried, err := load.Value(&l.Hull)
+	if err != nil {
+		t.Fatal(err)
+	}
+	mm, n := 3*l.Hull.Mounts[i].LiftPerStepMM(), l.Hull.Mounts[i].StiffnessNPerMM.Along
+	for _, given := range []string{fmt.Sprintf("%.2f mm", mm), fmt.Sprintf("%.0f N for each mm", n), fmt.Sprintf("carried %.0f N", carried)} {
+		if !strings.Contains(l.Watch[0].Text["en"]+l.Question.Text["en"], given) {
+			t.Errorf("%q is not given", given)
+		}
+	}
+	if ok, err := l.RightNumber(100 * mm * n / carried); err != nil || !ok {
+		t.Errorf("reckoned so, %.1f %% is not right", 100*mm*n/carried)
+	}
+}
+
+// The whole lesson that is shown to teachers is one.
+func TestTheLessonInTheDocs(t *testing.T) {
+	text, err := os.ReadFile("../../DEVELOPERS.md")
+	if err != nil {
+		t.Fatal(err)
+	}
+	_, rest, _ := strings.Cut(string(text), "## Adding a lesson")
+	begin := strings.Index(rest, `{"format"`)
+	end := strings.Index(rest, "}}}\n")
+	if begin < 0 || end < begin {
+		t.Fatal("no lesson there")
+	}
+	l, r := Check([]byte(rest[begin:end+3]), "DEVELOPERS.md", builtin.Find)
+	if err := r.Err(); err != nil {
+		t.Fatal(err)
+	}
+	if choice, value, err := l.Right(); err != nil || l.Question.Choices[choice].Text["en"] != "to port" {
+		t.Errorf("choice %d at %.1f deg, %v", choice, value, err)
+	}
+	for name, unit := range Quantities {
+		if unit == "deg" {
+			unit = "degrees"
+		}
+		if unit == "%" {
+			unit = "per cent"
+		}
+		if _, table, _ := strings.Cut(rest, "| `quantity`"); !strings.Contains(table, "`"+name+"`") || !strings.Contains(table, unit) {
+			t.Errorf("%s in %s is not told", name, unit)
 		}
 	}
 }

@@ -115,6 +115,15 @@ func (a *Asked) Said(s words.Speaker, u say.Units, value float64) string {
 	return sign + u.Plain(math.Abs(value), decimals) + " " + Quantities[a.Quantity]
 }
 
+// in reports whether a choice is right at a value. Round the clock a range may go
+// through 12: from 315 below 45.
+func (a *Asked) in(c *Choice, value float64) bool {
+	if a.Quantity == OpensAt && c.From > c.Below {
+		return value >= c.From || value < c.Below
+	}
+	return value >= c.From && value < c.Below
+}
+
 // Right is the index of the right choice, and the value worked out; -1 where a number
 // is asked for.
 func (l *Lesson) Right() (choice int, value float64, err error) {
@@ -122,7 +131,7 @@ func (l *Lesson) Right() (choice int, value float64, err error) {
 		return -1, 0, err
 	}
 	for i, c := range l.Question.Choices {
-		if value >= c.From && value < c.Below {
+		if l.Question.Of.in(&c, value) {
 			return i, value, nil
 		}
 	}

@@ -177,6 +177,9 @@ func (d *decoder) question(n *strictjson.Node, path string) (q Question) {
 		if c.Has("below") {
 			choice.Below = c.Number("below")
 		}
+		if choice.From >= choice.Below && q.Of.Quantity != OpensAt {
+			d.Refuse(at, item.Line, fmt.Sprintf("from %s below %s", strictjson.Plain(choice.From), strictjson.Plain(choice.Below)), "from less than below", "exchange or correct them")
+		}
 		q.Choices = append(q.Choices, choice)
 	}
 	return q
@@ -196,7 +199,7 @@ func (d *decoder) answerable(l *Lesson, root *strictjson.Node) {
 	}
 	right := 0
 	for _, c := range q.Choices {
-		if value >= c.From && value < c.Below {
+		if q.Of.in(&c, value) {
 			right++
 		}
 	}
@@ -206,6 +209,6 @@ func (d *decoder) answerable(l *Lesson, root *strictjson.Node) {
 	case len(q.Choices) > 0 && q.Tolerance != 0:
 		d.Refuse("question.tolerance", line, strictjson.Plain(q.Tolerance), "none beside choices", "delete it, or the choices")
 	case len(q.Choices) > 0 && right != 1:
-		d.Refuse("question.choices", line, fmt.Sprintf("%d right ones: %s is worked out", right, strictjson.Plain(value)), "one right choice", "correct from and below")
+		d.Refuse("question.choices", line, fmt.Sprintf("%d right ones: %s %s is worked out", right, strictjson.Plain(value), Quantities[q.Of.Quantity]), "one right choice", "correct from and below")
 	}
 }
