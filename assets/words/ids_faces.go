@@ -36,6 +36,7 @@ const (
 	FacesPlannedFlat   ID = "faces_planned_flat"
 	FacesRunOut        ID = "faces_run_out"
 	FacesMarksKey      ID = "faces_marks_key"
+	FacesMarksLessKey  ID = "faces_marks_less_key"
 	FacesOddKey        ID = "faces_odd_key"
 	FacesUnusedKey     ID = "faces_unused_key"
 	FacesNextAt        ID = "faces_next_at"

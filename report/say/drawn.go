@@ -45,6 +45,7 @@ func Faces(s words.Speaker) faces.Words {
 		PlannedFlat:   say(words.FacesPlannedFlat),
 		RunOut:        say(words.FacesRunOut),
 		MarksKey:      say(words.FacesMarksKey),
+		MarksLessKey:  say(words.FacesMarksLessKey),
 		OddKey:        say(words.FacesOddKey),
 		UnusedKey:     say(words.FacesUnusedKey),
 		NextAt:        say(words.FacesNextAt),

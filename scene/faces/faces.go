@@ -75,6 +75,9 @@ type Faces struct {
 	// angle to be gauged next, if given. With either the track holds no words.
 	Marks   []Mark
 	NextRad *float64
+	// MarksLess: of the readings was taken what is between the faces and is not
+	// in Now.
+	MarksLess bool
 }
 
 // Mark is a reading: the gap lies between two limits there.

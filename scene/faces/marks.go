@@ -13,6 +13,9 @@ import (
 // there are some.
 func (f *Faces) keyToMarks(w *Words) string {
 	say, odd, unused := []string{w.MarksKey}, false, false
+	if f.MarksLess {
+		say[0] = w.MarksLessKey
+	}
 	for _, m := range f.Marks {
 		odd, unused = odd || m.Odd, unused || m.Unused
 	}

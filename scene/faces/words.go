@@ -28,6 +28,7 @@ type Words struct {
 	PlannedFlat             string
 	RunOut                  string // %s: total indicator reading, %s: a time
 	MarksKey                string // what the bars of readings are
+	MarksLessKey            string // the same, of what is not drawn taken off
 	OddKey, UnusedKey       string // and those that are crossed, or dashed
 	NextAt                  string // %s: a time
 }
@@ -51,7 +52,7 @@ func DefaultWords() Words {
 		AsGauged: "as gauged: %s, opens at %s", Planned: "planned: %s, opens at %s",
 		AsGaugedFlat: "as gauged: %s", PlannedFlat: "planned: %s",
 		RunOut:   "run-out %s TIR, high at %s",
-		MarksKey: "bars: what goes to what stops", OddKey: "×: does not fit", UnusedKey: "dashed: not used",
+		MarksKey: "bars: what goes to what stops", MarksLessKey: "bars: readings, less dummy, run-out, distance held", OddKey: "×: does not fit", UnusedKey: "dashed: not used",
 		NextAt: "?: gauge next at %s",
 	}
 }

@@ -53,6 +53,7 @@ func (c *Faces) SetResult(r *kinematics.Result, diameterMM float64, s Looks) {
 		Planned:    c.What.Planned,
 		Marks:      c.What.Marks,
 		NextRad:    c.What.NextRad,
+		MarksLess:  c.What.MarksLess,
 		DiameterMM: diameterMM,
 	}
 	if !r.Gap.Known { // hanging, or no answer: never shown as a number
