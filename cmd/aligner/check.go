@@ -84,7 +84,7 @@ func (c *checkCmd) check(file string) (line string, r hulls.Report) {
 	h, r := lookOver(file)
 	if len(r.Refusals) == 0 {
 		mirror := hulls.MirrorDoubts(h)
-		if data, fault := hullBytes(file); fault == nil {
+		if data, fault := hullBytes(file, keptHull); fault == nil {
 			hulls.Locate(mirror, data, file)
 		}
 		r.Doubts = append(r.Doubts, mirror...)

@@ -27,7 +27,12 @@ func openHull(nameOrPath string) (hulls.Hull, []hulls.Fault, error) {
 // lookOver reads a hull and reports what is impossible about it and what is
 // odd, by its numbers and by working it out.
 func lookOver(nameOrPath string) (hulls.Hull, hulls.Report) {
-	data, fault := hullBytes(nameOrPath)
+	return lookOverBytes(nameOrPath, keptHull)
+}
+
+// lookOverBytes is lookOver where kept finds what is neither a file nor built in.
+func lookOverBytes(nameOrPath string, kept func(string) ([]byte, error)) (hulls.Hull, hulls.Report) {
+	data, fault := hullBytes(nameOrPath, kept)
 	if fault != nil {
 		return hulls.Hull{}, hulls.Report{Refusals: []hulls.Fault{*fault}}
 	}
@@ -45,13 +50,13 @@ func lookOver(nameOrPath string) (hulls.Hull, hulls.Report) {
 	return h, report
 }
 
-func hullBytes(nameOrPath string) ([]byte, *hulls.Fault) {
+func hullBytes(nameOrPath string, kept func(string) ([]byte, error)) ([]byte, *hulls.Fault) {
 	data, err := readFile(nameOrPath, hulls.MaxFileBytes)
 	if err == nil {
 		return data, nil
 	}
 	if errors.Is(err, fs.ErrNotExist) && nameOrPath != "" {
-		if found, fault := elsewhere(nameOrPath, assets.Hull, keptHull); found != nil || fault != nil {
+		if found, fault := elsewhere(nameOrPath, assets.Hull, kept); found != nil || fault != nil {
 			return found, fault
 		}
 	}

@@ -27,22 +27,26 @@ func openVisit(nameOrPath string) (visit.Document, []hulls.Fault, error) {
 	return d, report.Doubts, report.Err()
 }
 
-// hullBeside finds the hull a visit names: a file beside the visit, or a
-// built-in one.
+// hullBeside finds the hull a visit names: a file beside the visit, or a built-in
+// one. A boat of the logbook that happens to have its name is another boat.
 func hullBeside(visitPath string) func(name string) (hulls.Hull, error) {
 	return func(name string) (hulls.Hull, error) {
 		if !filepath.IsAbs(name) {
 			beside := filepath.Join(filepath.Dir(visitPath), name)
-			h, _, err := openHull(beside)
+			h, report := lookOverBytes(beside, notKept)
+			err := report.Err()
 			var fault *hulls.Fault
 			if err == nil || errors.As(err, &fault) && fault.Value != speaker.Say(words.NoHull, nil) {
 				return h, err
 			}
 		}
-		h, _, err := openHull(name)
-		return h, err
+		h, report := lookOverBytes(name, notKept)
+		return h, report.Err()
 	}
 }
+
+// notKept looks into no logbook.
+func notKept(string) ([]byte, error) { return nil, nil }
 
 func visitBytes(nameOrPath string) ([]byte, *hulls.Fault) {
 	data, err := readFile(nameOrPath, visit.MaxFileBytes)
