@@ -5,6 +5,7 @@ package main
 import (
 	"context"
 	"fmt"
+	"slices"
 
 	"aligner/assets/words"
 	"aligner/hulls/logbook"
@@ -14,10 +15,10 @@ import (
 )
 
 // summary is what lists say of a visit. A visit without gauged gaps has no
-// spread.
+// spread, and one in which nothing was gauged puts off no check that is due.
 func summary(d visit.Document) (s logbook.Summary, err error) {
 	for _, c := range job.Due(&d.Hull, &d.Visit) {
-		if c.When == job.ByDate && c.Date != "" && (s.Due == "" || c.Date < s.Due) {
+		if gauged(&d.Visit) && c.When == job.ByDate && c.Date != "" && (s.Due == "" || c.Date < s.Due) {
 			s.Due, s.DueReason = c.Date, c.Reason
 		}
 	}
@@ -34,6 +35,11 @@ func summary(d visit.Document) (s logbook.Summary, err error) {
 		s.SpreadMM, s.OpensAtDeg, s.Verdict = visit.Known(*told.SpreadMM), visit.Known(*told.OpensAtDeg), told.Verdict
 	}
 	return s, nil
+}
+
+// gauged reports whether anything was.
+func gauged(v *visit.Visit) bool {
+	return slices.ContainsFunc(v.Events, func(e visit.Event) bool { return e.Gauging != nil && len(e.Gauging.Readings) > 0 })
 }
 
 // refresh works out the visits of a hull, or with 0 of all, that changed since
