@@ -17,6 +17,9 @@ import (
 // words of --json are the same in every language.
 var speaker = words.In("en")
 
+// languageAsked is whether --lang named it.
+var languageAsked bool
+
 // chooseLanguage finds the language in a command line not yet read, as help is
 // told in it too.
 func chooseLanguage(args []string) error {
@@ -42,7 +45,7 @@ func speak(tag string) error {
 		return &hulls.Fault{Place: "--lang", Value: quotedIfEmpty(tag),
 			Limit: speaker.Say(words.SheetNoLangLimit, words.Args{"Known": strings.Join(known, ", ")}), Mend: speaker.Say(words.SheetNoLangMend, nil)}
 	}
-	speaker = words.In(baseLanguage(tag))
+	speaker, languageAsked = words.In(baseLanguage(tag)), true
 	return nil
 }
 

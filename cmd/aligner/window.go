@@ -55,6 +55,7 @@ func hasScreen() bool {
 
 func openWindow(name string) error {
 	a := app.NewWithID(appID)
+	window.BeginIn(a.Preferences(), words.In(systemLanguage(os.Getenv)).Language())
 	win := a.NewWindow("aligner")
 	asked := name != ""
 	if !asked {
@@ -81,6 +82,9 @@ func openWindow(name string) error {
 	w.Program, w.Faults = programName(), log
 	defer log.Panic()
 	w.Keep(keeper, going)
+	if languageAsked { // else what the mechanic chose
+		w.Speak(speaker.Language())
+	}
 	win.SetMaster()
 	a.Lifecycle().SetOnStarted(func() { fyne.Do(func() { fitOnScreen(win) }) })
 	win.CenterOnScreen()

@@ -115,3 +115,20 @@ func TestPlotsOfLittle(t *testing.T) {
 		}
 	}
 }
+
+// TestNoDaysWithoutVisits: where there is no visit the axis names no day.
+func TestNoDaysWithoutVisits(t *testing.T) {
+	h, err := letters()
+	if err != nil {
+		t.Fatal(err)
+	}
+	hull := hullNamed(t, "Kittiwake")
+	for _, byHours := range []bool{false, true} {
+		d := Drawing{Past: &Past{Hull: hull}, Speaker: words.In("en"), ByHours: byHours}
+		for i, g := range (pen{d: &d, text: style(h, 9)}).all() {
+			if ticks := g.X.Tick.Marker.Ticks(g.X.Min, g.X.Max); len(ticks) > 0 {
+				t.Errorf("plot %d, by hours %v: marked %v", i, byHours, ticks)
+			}
+		}
+	}
+}

@@ -136,7 +136,8 @@ func (p pen) sameTime(all []*plot.Plot) {
 			least, last = min(least, x), max(last, x)
 		}
 	}
-	if least > last {
+	known := least <= last
+	if !known {
 		least, last = 0, 1
 	}
 	room := max(0.06*(last-least), 10)
@@ -149,6 +150,9 @@ func (p pen) sameTime(all []*plot.Plot) {
 		} else {
 			g.X.Tick.Marker = calendar{most: 5}
 			g.X.Label.Text = ""
+		}
+		if !known { // an axis of no days is of none in particular
+			g.X.Tick.Marker = plot.ConstantTicks{}
 		}
 	}
 }

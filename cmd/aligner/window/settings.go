@@ -35,6 +35,13 @@ func DefaultSettings() Settings {
 	return Settings{Language: "en", TextSize: 1, Exaggeration: 100, Boat: "Eider", Width: 1280, Height: 800}
 }
 
+// BeginIn is the language of somebody who has not chosen one yet.
+func BeginIn(p fyne.Preferences, language string) {
+	if p.String("language") == "" {
+		p.SetString("language", language)
+	}
+}
+
 // Load reads the settings kept, each within its bounds.
 func Load(p fyne.Preferences) Settings {
 	d := DefaultSettings()

@@ -151,6 +151,9 @@ func (w *Window) shareOut() {
 	}
 }
 
+// Speak changes the language, as asked for on the command line.
+func (w *Window) Speak(language string) { w.speak(language) }
+
 // speak changes the language while running.
 func (w *Window) speak(language string) {
 	if language != w.settings.Language {
