@@ -38,9 +38,13 @@ func (c *troubleCmd) Run(e *env) error {
 		return err
 	}
 	all := trouble.All(made, trouble.Told(&d, est))
+	boat, err := trouble.BoatOf(&d.Hull, nil, 0) // a file has no visits before
+	if err != nil {
+		return err
+	}
 	var found []trouble.Finding
 	for _, s := range symptoms {
-		found = append(found, trouble.Weigh(s, all))
+		found = append(found, trouble.WeighOn(boat, s, all))
 	}
 	if c.JSON {
 		return e.printJSON(troubleJSONOf(found))
@@ -53,17 +57,23 @@ func (c *troubleCmd) Run(e *env) error {
 		return nil
 	}
 	for i := range found {
-		e.trouble(&found[i])
+		e.trouble(&found[i], &boat)
 	}
 	return e.shake(&d, symptoms, readerUnits(c.Metric))
 }
 
 // trouble prints one symptom's causes and the next test.
-func (e *env) trouble(f *trouble.Finding) {
+func (e *env) trouble(f *trouble.Finding, boat *trouble.Boat) {
 	s := speaker
 	fmt.Fprintf(e.stdout, "%s:\n", f.Symptom.Name(s))
 	for _, line := range f.Text(s) {
 		fmt.Fprintln(e.stdout, "   "+line)
+	}
+	if known := boat.Text(s, f.Symptom); len(known) > 0 {
+		e.say(words.TroubleBoatTitle, nil)
+		for _, line := range known {
+			fmt.Fprintln(e.stdout, "   "+line)
+		}
 	}
 	if len(f.Next) == 0 {
 		e.say(words.TroubleNoNext, nil)

@@ -18,6 +18,10 @@
 // independently; weights and hits are common practice without a source, and only
 // the order and the words they come to (Grade) are told, never the numbers.
 //
+// What is known of one boat beforehand (boat.go) multiplies the weights too: how
+// near her shaft comes to its whirling speed, and what most likely moved since the
+// visit before.
+//
 // No symptom is a verdict: however large its share, a cause is graded no higher
 // than likely until a test that shows it, which most boats that have it fail, came
 // out bad. Shake is weak evidence:

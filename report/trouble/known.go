@@ -35,6 +35,9 @@ func Told(d *visit.Document, e *gauge.Estimate) Answers {
 			told[t] = Bad
 		}
 	}
+	if a := marks(&d.Visit); a != "" {
+		told[MarksInLine] = a
+	}
 	for _, b := range job.Wears(&d.Hull, &d.Visit) { // strips tell more than a look
 		switch b.Wear {
 		case job.Worn, job.WornCrooked:
@@ -83,4 +86,19 @@ func All(made, told Answers) Answers {
 		all[t] = a
 	}
 	return all
+}
+
+// marks is what the marks across nuts and studs tell: bad with one that turned,
+// good where every nut looked at stands as it did; "": none was looked at.
+func marks(v *visit.Visit) Answer {
+	var a Answer
+	for _, m := range v.Mounts {
+		switch m.Mark {
+		case visit.MarkTurned:
+			return Bad
+		case visit.MarkInLine:
+			a = Good
+		}
+	}
+	return a
 }

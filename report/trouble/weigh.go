@@ -38,11 +38,14 @@ type Finding struct {
 }
 
 // Weigh ranks the causes of a symptom, some tests having been made.
-func Weigh(s Symptom, made Answers) Finding {
+func Weigh(s Symptom, made Answers) Finding { return WeighOn(Boat{}, s, made) }
+
+// WeighOn is Weigh on a boat of which something is known beforehand.
+func WeighOn(b Boat, s Symptom, made Answers) Finding {
 	f := Finding{Symptom: s}
 	sum := Else
 	for _, c := range Causes {
-		w := fits[s][c]
+		w := fits[s][c] * b.counts(c)
 		if w == 0 {
 			continue
 		}

@@ -14,6 +14,7 @@ import (
 	"aligner/cmd/aligner/page"
 	"aligner/hulls/visit"
 	"aligner/kinematics/gauge"
+	"aligner/report/history"
 	"aligner/report/trouble"
 )
 
@@ -22,6 +23,7 @@ type Do struct {
 	Now      func() visit.Document
 	Estimate func() *gauge.Estimate // nil: none
 	Edit     func(visit.Edit)
+	Past     func() (*history.Past, int64, error) // and the visit's number in it; asked for aside; nil: none is kept
 }
 
 // Page is the page of troubles.
@@ -32,12 +34,14 @@ type Page struct {
 	at      int          // the symptom shown
 	skipped int          // how many of the next tests were passed over
 	test    trouble.Test // shown; "": none
+	closed  bool
 	shake   string       // of this boat, once worked out
+	boat    trouble.Boat // what is known of her, once worked out
 
 	list             *page.List
 	causes, how      *widget.Label
 	next, told       *widget.Label
-	why              *widget.Label
+	why, known       *widget.Label
 	good, bad, other *page.Button
 	right            *fyne.Container
 	all              fyne.CanvasObject
@@ -46,7 +50,7 @@ type Page struct {
 // New makes the page of the visit on the window.
 func New(desk page.Desk, do Do) *Page {
 	p := &Page{desk: desk, do: do}
-	for _, l := range []**widget.Label{&p.causes, &p.how, &p.next, &p.told, &p.why} {
+	for _, l := range []**widget.Label{&p.causes, &p.how, &p.next, &p.told, &p.why, &p.known} {
 		*l = widget.NewLabel("")
 		(*l).Wrapping = fyne.TextWrapWord
 	}
@@ -61,6 +65,7 @@ func New(desk page.Desk, do Do) *Page {
 	p.other = p.button(words.TroubleSkipButton, p.another)
 	p.lay()
 	p.begin()
+	p.know()
 	return p
 }
 
@@ -78,7 +83,7 @@ func (p *Page) heading(id words.ID) *widget.Label {
 
 // lay puts the parts where doc.go draws them.
 func (p *Page) lay() {
-	p.right = container.NewVBox(p.heading(words.TroubleMayBe), p.causes, widget.NewSeparator(),
+	p.right = container.NewVBox(p.heading(words.TroubleMayBe), p.causes, p.known, widget.NewSeparator(),
 		p.next, p.how, container.NewHBox(p.good, p.bad, p.other), widget.NewSeparator(), p.told, p.why)
 	left := container.NewBorder(p.heading(words.TroubleChoose), nil, nil, nil, p.list)
 	foot := container.NewHBox(layout.NewSpacer(), page.NewButton(p.desk.Key, p.say(words.PageBack, nil), p.desk.Back))
@@ -122,8 +127,8 @@ func (p *Page) TypedRune(r rune) {
 	}
 }
 
-// Close has nothing to give back.
-func (p *Page) Close() {}
+// Close tells what is still being worked out aside that nobody waits for it.
+func (p *Page) Close() { p.closed = true }
 
 // keys takes the keys that mean the same all over the page: letters come as keys
 // to a list or a button that has the keyboard.
@@ -203,8 +208,14 @@ func (p *Page) show() {
 	in, d := p.desk.Speaker, p.do.Now()
 	symptom := trouble.Symptoms[p.at]
 	made, told := trouble.Made(&d.Visit), trouble.Told(&d, p.do.Estimate())
-	f := trouble.Weigh(symptom, trouble.All(made, told))
+	f := trouble.WeighOn(p.boat, symptom, trouble.All(made, told))
 	p.causes.SetText(strings.Join(f.Brief(in), "\n"))
+	p.known.SetText(strings.Join(p.knownLines(symptom), "\n"))
+	if p.known.Text == "" {
+		p.known.Hide()
+	} else {
+		p.known.Show()
+	}
 	p.test = ""
 	buttons := []*page.Button{p.good, p.bad, p.other}
 	if len(f.Next) > 0 {

@@ -9,6 +9,7 @@ import (
 	"aligner/cmd/aligner/troubles"
 	"aligner/hulls/visit"
 	"aligner/kinematics/gauge"
+	"aligner/report/history"
 )
 
 // troublesKey turns to the page of troubles wherever the keyboard is.
@@ -23,6 +24,24 @@ func (w *Window) seeTroubles() {
 			Now:      func() visit.Document { return w.history.Now() },
 			Estimate: func() *gauge.Estimate { return w.mind.estimate },
 			Edit:     w.do,
+			Past:     w.pastOfVisit(),
 		})
 	})
+}
+
+// pastOfVisit works the visits of the boat on the window out, to be done aside;
+// nil: none are kept.
+func (w *Window) pastOfVisit() func() (*history.Past, int64, error) {
+	book, id := w.keptVisit()
+	if book == nil {
+		return nil
+	}
+	return func() (*history.Past, int64, error) {
+		hull, err := book.HullOf(id)
+		if err != nil {
+			return nil, 0, err
+		}
+		past, err := history.Of(book, hull)
+		return past, int64(id), err
+	}
 }
