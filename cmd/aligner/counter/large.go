@@ -6,17 +6,8 @@ package counter
 import (
 	"math"
 
-	"fyne.io/fyne/v2"
-	"fyne.io/fyne/v2/theme"
-
 	"aligner/assets/words"
 )
-
-// large is the window's theme with larger type.
-type large struct {
-	fyne.Theme
-	times float32
-}
 
 // Type is so many times its usual size in a window so wide, within these bounds. In
 // 1920 pixels a sentence is then 34 high and a headline 50: on a screen of 24 in those
@@ -26,55 +17,12 @@ const (
 	timesPerWidth = 1.4 / 1280
 	leastLarger   = 1.1
 	mostLarger    = 2.4
-	headline      = 1.2 // larger still, where there is room
-	roomy         = 1.3
+	headline      = 1.2
 )
 
-// Size is larger for all that is read.
-func (l *large) Size(name fyne.ThemeSizeName) float32 {
-	size := l.Theme.Size(name)
-	switch name {
-	case theme.SizeNameText, theme.SizeNameCaptionText, theme.SizeNameSubHeadingText, theme.SizeNameInlineIcon:
-		return size * l.times
-	case headingSize:
-		if l.times < roomy {
-			return size * l.times
-		}
-		return size * l.times * headline
-	}
-	return size
-}
-
-// sized is a fyne.Layout of the page alone, whose type follows its width.
-type sized struct{ p *Page }
-
-// MinSize is small: what does not fit is scrolled.
-func (s *sized) MinSize(o []fyne.CanvasObject) fyne.Size { return o[0].MinSize() }
-
-// Layout fills the window, but for a margin.
-func (s *sized) Layout(o []fyne.CanvasObject, size fyne.Size) {
-	s.p.sizeFor(size.Width)
-	const margin = 4
-	o[0].Move(fyne.NewPos(margin, margin))
-	o[0].Resize(size.Subtract(fyne.NewSize(2*margin, 2*margin)))
-}
-
-// sizeFor makes the type right for a width.
-func (p *Page) sizeFor(width float32) {
-	times := min(max(float32(math.Round(float64(20*timesPerWidth*width))/20), leastLarger), mostLarger)
-	if times == p.large.times {
-		return
-	}
-	p.large.times = times
-	p.sizeType()
-}
-
-// sizeType shows everything in the type's size.
+// sizeType shows picture and faces in the type's size.
 func (p *Page) sizeType() {
-	p.picture.SetTextSize(float64(p.large.times) * p.desk.Looks.TextSize)
-	for _, o := range p.override {
-		o.Refresh()
-	}
+	p.picture.SetTextSize(float64(p.grow.Times()) * p.desk.Looks.TextSize)
 	if p.err == nil {
 		p.draw()
 	}

@@ -46,8 +46,8 @@ type Page struct {
 	caption  *widget.Label
 	words    *fyne.Container
 	scroll   *container.Scroll
-	large    *large
-	override [2]*container.ThemeOverride // of the words, which come and go, and of all
+	grow     *page.Grow
+	override *container.ThemeOverride // of the words, which come and go
 	all      fyne.CanvasObject
 	err      error
 
@@ -67,7 +67,7 @@ func New(desk page.Desk, b Boat) *Page {
 	st := &p.picture.State
 	st.Show = scene.ShowHull | scene.ShowDirections | scene.ShowBed | scene.ShowTouches
 	st.Words, st.Dark, st.Afloat = say.Marks(desk.Speaker), desk.Looks.Dark, b.Before.Afloat
-	p.large = &large{Theme: fyne.CurrentApp().Settings().Theme(), times: leastLarger}
+	p.grow = &page.Grow{PerWidth: timesPerWidth, Least: leastLarger, Most: mostLarger, Headline: headline, Changed: p.sizeType}
 	p.player.every = ticking
 	p.faces.Words = say.Faces(desk.Speaker)
 	p.handle = newHandle(p.keys, p.playOrStop, p.TypedRune, func(v float64) {
@@ -94,13 +94,12 @@ func (p *Page) lay() {
 	p.between.Wrapping = fyne.TextWrapWord
 	ends := container.NewBorder(nil, nil, widget.NewLabel(p.say(words.CounterBefore, nil)), widget.NewLabel(p.say(after, nil)), page.Track(p.handle))
 	foot := container.NewBorder(nil, nil, nil, container.NewHBox(p.play, page.NewButton(p.desk.Key, p.say(words.PageBack, nil), p.desk.Back)), ends)
-	p.override[0] = container.NewThemeOverride(p.words, p.large)
-	p.scroll = container.NewVScroll(p.override[0])
+	p.override = p.grow.Over(p.words)
+	p.scroll = container.NewVScroll(p.override)
 	right := container.New(page.Upper{Share: facesShare}, p.faces, p.scroll)
 	left := container.NewBorder(nil, container.NewBorder(nil, nil, nil, p.size, p.caption), nil, nil, p.picture)
 	inner := container.NewBorder(nil, container.NewVBox(p.between, foot), nil, nil, container.New(page.Columns{Share: 0.54, Least: 300}, left, right))
-	p.override[1] = container.NewThemeOverride(inner, p.large)
-	p.all = container.New(&sized{p: p}, p.override[1])
+	p.all = container.New(p.grow, p.grow.Over(inner))
 }
 
 // facesShare is the faces' part of the right column's height.
@@ -174,7 +173,7 @@ func (p *Page) draw() {
 	}
 	p.picture.Refresh()
 	looks := p.desk.Looks
-	looks.TextSize *= float64(p.large.times)
+	looks.TextSize *= float64(p.grow.Times())
 	p.faces.SetResult(&p.result, p.boat.Hull.Coupling.OuterDiameterMM, looks)
 	p.tellSize()
 }

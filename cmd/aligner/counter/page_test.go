@@ -218,9 +218,9 @@ func TestTheHandleByMouse(t *testing.T) {
 // The type grows with the window, and the true size is a key away.
 func TestTypeAndTrueSize(t *testing.T) {
 	p := opened(t, "de", builtin.Hull(t, "Kittiwake"))
-	small := p.large.Size(headingSize)
+	small := p.override.Theme.Size(headingSize)
 	p.desk.Window.Resize(fyne.NewSize(1920, 1080))
-	if big := p.large.Size(headingSize); big < 1.4*small {
+	if big := p.override.Theme.Size(headingSize); big < 1.4*small {
 		t.Errorf("a headline is %v high in 1280, %v in 1920", small, big)
 	}
 	if p.picture.State.Exaggeration < 2 {

@@ -61,7 +61,7 @@ func (p *Page) tell() {
 	} else {
 		add(p.say(words.CounterSoft, nil), sentenceSize, false)
 	}
-	p.override[0].Refresh() // the new words are large too
+	p.override.Refresh() // the new words are large too
 }
 
 // sheetMM is the thickness of a sheet of office paper (80 g/m2; common knowledge, no

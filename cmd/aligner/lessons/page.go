@@ -34,6 +34,7 @@ type Page struct {
 	own     own // what the learner has done to the boat
 
 	list          *page.List
+	measured      *widget.Label // what a title's height is measured by
 	picture       *drawn.Picture
 	faces         *drawn.Faces
 	text          *widget.Label
@@ -44,6 +45,8 @@ type Page struct {
 	done          *widget.Label // what the learner has done, or may do
 	undo          *page.Button
 	side          *fyne.Container
+	grow          *page.Grow
+	large         *container.ThemeOverride // of the side
 	scroll        *container.Scroll
 	all           fyne.CanvasObject
 }
@@ -99,13 +102,28 @@ func (p *Page) line(i int, o fyne.CanvasObject) {
 func (p *Page) lay() {
 	open := page.NewButton(p.keys, p.say(words.LessonOpen, nil), p.ask)
 	leave := page.NewButton(p.desk.Key, p.say(words.PageBack, nil), p.desk.Back)
-	left := container.NewBorder(nil, container.NewVBox(open, leave), nil, nil, container.New(&titles{p: p}, p.list))
-	p.side = container.NewVBox(p.text, p.answer, p.choices, p.result, container.New(&page.Flow{Narrow: 280}, p.further, p.back))
-	p.scroll = container.NewVScroll(p.side)
+	p.measured = newLine().(*widget.Label)
+	p.measured.Hide()
+	left := container.NewBorder(nil, container.NewVBox(open, leave), nil, nil, container.New(&titles{p: p}, p.list, p.measured))
+	p.side = container.NewVBox(p.text, p.result, p.answer, p.choices, container.New(&page.Flow{Narrow: 280}, p.further, p.back))
+	p.grow = &page.Grow{PerWidth: timesPerWidth, Least: 1, Most: mostLarger, Changed: p.sizeType}
+	p.large = p.grow.Over(p.side)
+	p.scroll = container.NewVScroll(p.large)
 	right := container.New(page.Upper{Share: 0.46}, p.faces, p.scroll)
-	below := container.NewBorder(nil, nil, nil, container.NewVBox(p.undo), p.done)
+	below := p.grow.Over(container.NewBorder(nil, nil, nil, container.NewVBox(p.undo), p.done))
 	middle := container.New(page.Columns{Share: 0.55, Least: 260}, container.NewBorder(nil, below, nil, nil, p.picture), right)
-	p.all = container.NewPadded(container.New(page.Columns{Share: 0.2, Least: 170}, left, middle))
+	p.all = container.New(p.grow, container.New(page.Columns{Share: 0.2, Least: 170}, p.grow.Over(left), middle))
+}
+
+// A class stands back: type is so many times its usual size in a window so wide.
+const timesPerWidth, mostLarger = 1.15 / 1280, 2.2
+
+// sizeType shows all but the words in the type's size.
+func (p *Page) sizeType() {
+	p.picture.SetTextSize(float64(p.grow.Times()) * p.desk.Looks.TextSize)
+	if p.show != nil {
+		p.facesAnew()
+	}
 }
 
 // choose begins a lesson.
@@ -141,7 +159,7 @@ func (p *Page) fill() {
 		p.text.SetText(l.Question.Text.In(p.language()))
 		for i, c := range l.Question.Choices {
 			text := p.say(words.LessonChoice, words.Args{"Number": i + 1, "Text": c.Text.In(p.language())})
-			p.choices.Add(page.NewButton(p.keys, text, func() { p.chosen(i) }))
+			p.choices.Add(newChoice(p.keys, text, func() { p.chosen(i) }))
 		}
 		if len(l.Question.Choices) == 0 {
 			p.answer.Show()
@@ -149,7 +167,8 @@ func (p *Page) fill() {
 		}
 	}
 	p.tellOwn()
-	p.side.Refresh()
+	p.large.Refresh()
+	p.scroll.ScrollToTop()
 }
 
 // ask asks for a lesson file.
@@ -228,6 +247,8 @@ func (p *Page) TypedRune(r rune) {
 		p.turnNut(-1)
 	case 'm', 'M':
 		p.nextMount()
+	case 'w', 'W':
+		p.picture.Fit(scene.ViewWhole, p.smooth())
 	}
 }
 

@@ -46,7 +46,12 @@ func (s *shown) step(i int) {
 		view = scene.ViewWhole
 	}
 	p := s.p
-	p.picture.Fit(view, !p.desk.Looks.NoMotion && fyne.CurrentApp().Settings().ShowAnimations())
+	p.picture.Fit(view, p.smooth())
+}
+
+// smooth reports whether the picture may turn to a view.
+func (p *Page) smooth() bool {
+	return !p.desk.Looks.NoMotion && fyne.CurrentApp().Settings().ShowAnimations()
 }
 
 // state shows the boat in a state, larger than life, and reports whether that can be
@@ -71,8 +76,15 @@ func (s *shown) state(state kinematics.State, times float64) bool {
 		st.Spot = &scene.Spot{TurnDeg: state.RunOut.ShaftTurnDeg + state.RunOut.ShaftLowDeg}
 	}
 	p.picture.Refresh()
-	p.faces.SetResult(&s.result, s.lesson.Hull.Coupling.OuterDiameterMM, p.desk.Looks)
+	p.facesAnew()
 	return true
+}
+
+// facesAnew shows the faces as worked out last.
+func (p *Page) facesAnew() {
+	looks := p.desk.Looks
+	looks.TextSize *= float64(p.grow.Times())
+	p.faces.SetResult(&p.show.result, p.show.lesson.Hull.Coupling.OuterDiameterMM, looks)
 }
 
 // chosen judges a choice.
@@ -120,5 +132,6 @@ func (p *Page) judged(ok bool, value float64) {
 	}
 	l := &p.lessons[p.at]
 	p.tell(p.say(id, words.Args{"Value": l.Question.Of.Said(p.desk.Speaker, p.desk.Looks.Units, value), "Why": l.Question.Why.In(p.language())}))
-	p.side.Refresh()
+	p.large.Refresh()
+	p.scroll.ScrollToTop()
 }

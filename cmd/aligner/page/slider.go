@@ -17,7 +17,7 @@ func Track(s fyne.CanvasObject) fyne.CanvasObject {
 }
 
 // seenTrack is the program's look but for that.
-type seenTrack struct{}
+type seenTrack struct{ look }
 
 var _ fyne.Theme = seenTrack{}
 
@@ -29,14 +29,22 @@ func (seenTrack) Color(name fyne.ThemeColorName, v fyne.ThemeVariant) color.Colo
 	return inUse().Color(name, v)
 }
 
+// look is the program's, as it is at each moment.
+type look struct{}
+
+// Color is the program's.
+func (look) Color(name fyne.ThemeColorName, v fyne.ThemeVariant) color.Color {
+	return inUse().Color(name, v)
+}
+
 // Font is the program's.
-func (seenTrack) Font(style fyne.TextStyle) fyne.Resource { return inUse().Font(style) }
+func (look) Font(style fyne.TextStyle) fyne.Resource { return inUse().Font(style) }
 
 // Icon is the program's.
-func (seenTrack) Icon(name fyne.ThemeIconName) fyne.Resource { return inUse().Icon(name) }
+func (look) Icon(name fyne.ThemeIconName) fyne.Resource { return inUse().Icon(name) }
 
 // Size is the program's.
-func (seenTrack) Size(name fyne.ThemeSizeName) float32 { return inUse().Size(name) }
+func (look) Size(name fyne.ThemeSizeName) float32 { return inUse().Size(name) }
 
 // inUse is asked anew each time: light and dark change while running.
 func inUse() fyne.Theme { return fyne.CurrentApp().Settings().Theme() }
