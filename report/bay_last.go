@@ -40,9 +40,13 @@ func (d *drawer) fastening() string {
 	steps, _ := job.FastenOrder(d.h, oiled, makerNM)
 	var said []string
 	var pairs []string
+	how := words.PaperFastenPairs
 	for _, s := range steps {
 		switch s.Kind {
 		case job.JamNuts, job.FootBolts:
+			if s.Kind == job.FootBolts {
+				how = words.SheetFastenFeet
+			}
 			pairs = append(pairs, d.mountNames(s.Mounts))
 		case job.BoltRound:
 			if s.Round == 3 {
@@ -50,7 +54,7 @@ func (d *drawer) fastening() string {
 			}
 		}
 	}
-	first := d.say(words.PaperFastenPairs, words.Args{"Pairs": strings.Join(pairs, d.say(words.PaperThenWord, nil))})
+	first := d.say(how, words.Args{"Pairs": strings.Join(pairs, d.say(words.PaperThenWord, nil))})
 	return strings.Join(append([]string{first}, said...), " ")
 }
 
@@ -150,7 +154,7 @@ func (d *drawer) bring() []string {
 		for _, mm := range thickest {
 			marks = append(marks, d.thickness(mm))
 		}
-		lines = append(lines, d.say(words.PaperLeafList, words.Args{"Leaves": strings.Join(marks, ", "), "Unit": d.u.GapUnit()}))
+		lines = append(lines, d.say(words.PaperLeafList, words.Args{"Leaves": strings.Join(marks, ", "), "Unit": d.leafUnit()}))
 	}
 	return lines
 }

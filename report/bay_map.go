@@ -6,6 +6,7 @@ package report
 import (
 	"fmt"
 	"math"
+	"slices"
 
 	"aligner/assets/words"
 	"aligner/hulls"
@@ -96,7 +97,16 @@ func (d *drawer) drawMounts(x, y, w, h, k float64) {
 		d.drawMount(m, i, x, w, labels, k)
 	}
 	note := paper.Type{Points: d.points(6.8, k)}
-	d.Line(x+2, y+h-note.LineMM()-0.6, w*0.42, note, d.say(words.PaperFromAbove, nil))
+	d.Line(x+2, y+h-note.LineMM()-0.6, w*0.42, note, d.fromAbove())
+}
+
+// fromAbove says how the plan is seen, and how the nuts' arrows are meant where
+// there are nuts.
+func (d *drawer) fromAbove() string {
+	if slices.ContainsFunc(d.h.Mounts, func(m hulls.Mount) bool { return m.Kind == hulls.Rubber }) {
+		return d.say(words.PaperFromAbove, nil)
+	}
+	return d.say(words.SheetFromAbove, nil)
 }
 
 // drawEngine draws where engine, coupling and shaft are, to find one's way.

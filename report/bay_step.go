@@ -119,11 +119,19 @@ func (d *drawer) expectTable(x, y, w, k float64, step *plan.Step) float64 {
 	}
 	rows := []clockRow{{d.say(words.PaperExpect, words.Args{"Unit": d.u.GapUnit()}), expect, true}}
 	if d.widestMM(leaves, k) > d.columnMM(w, k, len(positions))-0.8 { // one above the other
-		rows = append(rows, clockRow{d.say(words.PaperGoesOnly, nil), goesOnly, false}, clockRow{d.say(words.PaperStops, nil), stopsOnly, false})
+		rows = append(rows, clockRow{d.leafLabel(words.PaperGoesOnly), goesOnly, false}, clockRow{d.leafLabel(words.PaperStops), stopsOnly, false})
 	} else {
-		rows = append(rows, clockRow{d.say(words.PaperLeaves, nil), leaves, false})
+		rows = append(rows, clockRow{d.leafLabel(words.PaperLeaves), leaves, false})
 	}
 	return d.clockTable(x, y, w, k, append(rows, clockRow{d.say(words.PaperFound, nil), found, false}))
+}
+
+// leafLabel is a label of leaves, with their unit where gaps are told in another.
+func (d *drawer) leafLabel(id words.ID) string {
+	if unit := d.leafUnit(); unit != d.u.GapUnit() {
+		return d.say(id, nil) + ", " + unit
+	}
+	return d.say(id, nil)
 }
 
 // clockRow is one line of a table with a column for each position. Empty texts
@@ -141,8 +149,12 @@ const labelMM = 22.0
 // that can be read.
 func (d *drawer) labelRoomMM(k float64) float64 {
 	widest := labelMM * k
-	for _, id := range []words.ID{words.PaperExpect, words.PaperLeaves, words.PaperGoesOnly, words.PaperStops, words.PaperFound, words.PaperBeforeTight, words.PaperAfterTight} {
-		widest = max(widest, d.WidthMM(paper.Type{Points: d.points(8.5, k)}, d.say(id, words.Args{"Unit": d.u.GapUnit()}))+2.2)
+	labels := []string{d.leafLabel(words.PaperLeaves), d.leafLabel(words.PaperGoesOnly), d.leafLabel(words.PaperStops)}
+	for _, id := range []words.ID{words.PaperExpect, words.PaperFound, words.PaperBeforeTight, words.PaperAfterTight} {
+		labels = append(labels, d.say(id, words.Args{"Unit": d.u.GapUnit()}))
+	}
+	for _, label := range labels {
+		widest = max(widest, d.WidthMM(paper.Type{Points: d.points(8.5, k)}, label)+2.2)
 	}
 	return widest
 }

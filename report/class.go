@@ -83,7 +83,7 @@ func (f *flow) classReadings() {
 		f.y += f.Paragraph(x, f.y, w, bodyType, f.say(words.NoGapGauged, nil))
 		return
 	}
-	f.y += f.Paragraph(x, f.y, w, cellType, f.say(words.PaperReadingsHow, nil)) + 0.5
+	f.y += f.Paragraph(x, f.y, w, cellType, f.say(words.PaperReadingsHow, words.Args{"Unit": f.leafUnit()})) + 0.5
 	f.y = f.clockTable(x, f.y, w, 0.9, rows) + 1
 }
 

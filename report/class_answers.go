@@ -24,11 +24,12 @@ func (f *flow) answers() error {
 		face.gapMM = &ab
 	}
 	f.drawClock(paper.Point{X: x + w - clock/2, Y: f.y + clock/2}, clock/2, face)
-	f.Paragraph(x+w-clock, f.y+clock+1, clock, paper.Type{Points: 8, Align: paper.Centre}, f.seen())
-	f.y += tall + 3
+	under := paper.Type{Points: 8, Align: paper.Centre}
+	below := f.Paragraph(x+w-clock, f.y+clock, clock, under, f.clockNote())
+	f.y += max(tall, clock+below) + 3
 	texts := [][]string{nil, {f.planes()}, nil, f.planAnswer(), f.before()}
 	if f.told() {
-		texts[0] = []string{f.stands()}
+		texts[0] = append([]string{f.stands()}, say.RunOut(f.s, f.u, f.e)...)
 		verdict := say.Verdict(f.s, f.u, f.v, f.e)
 		texts[2] = verdict[len(verdict)-2:]
 	} else {
@@ -54,6 +55,15 @@ func (f *flow) answers() error {
 		f.y, err = f.boatPictures(f.y+2, before, after, 0, room)
 	}
 	return err
+}
+
+// clockNote says how the clock of the answers is seen, and that it shows what leaves
+// find: where a half runs out that is not what the engine's position gives.
+func (d *drawer) clockNote() string {
+	if !d.told() {
+		return d.seen()
+	}
+	return d.seen() + ". " + d.say(words.PaperWithRunOut, nil)
 }
 
 // planes holds the gap's own numbers to the law of two planes.

@@ -213,3 +213,23 @@ func TestStepTableIsTheTableOfNuts(t *testing.T) {
 		}
 	}
 }
+
+// TestMetricLeavesAreNamedAsMarked: whoever reads in thou with a metric set looks for
+// the leaf of 0.05 mm, not for one of 1.97 thou; and solid feet have no nuts.
+func TestMetricLeavesAreNamedAsMarked(t *testing.T) {
+	in := early(t, "solid-feet")
+	for _, kind := range []Kind{Bay, Class, Record} {
+		said := strings.Join(strings.Fields(text(t, made(t, in, Options{Kind: kind, Quick: true}))), " ")
+		for _, never := range []string{"1.97", "Jam nuts and clamps", "right-hand threads"} {
+			if strings.Contains(said, never) {
+				t.Errorf("%s: %q", kind, never)
+			}
+		}
+		if want := map[Kind]string{Bay: "goes, mm", Class: "goes / stops, mm", Record: "0.05, 0.1, 0.15"}[kind]; !strings.Contains(said, want) {
+			t.Errorf("%s: no %q", kind, want)
+		}
+	}
+	if said := text(t, made(t, in, Options{Kind: Bay, Quick: true})); !strings.Contains(said, "Foot bolts pair by pair") {
+		t.Error("the feet's bolts are not on the card")
+	}
+}

@@ -54,9 +54,18 @@ func (d *drawer) leaf(mm float64) string {
 	return d.u.Plain(d.u.Leaf(mm)/say.MMPerThou, 1)
 }
 
-// thickness writes a leaf or stack without its unit.
+// leafUnit is the unit the leaves are marked in, whatever gaps are told in: a
+// metric set has no leaf of 1.97 thou.
+func (d *drawer) leafUnit() string {
+	if d.v.Leaves.Unit == visit.InMM {
+		return "mm"
+	}
+	return d.u.GapUnit()
+}
+
+// thickness writes a leaf or stack as it is marked, without its unit.
 func (d *drawer) thickness(mm float64) string {
-	if d.u.Metric {
+	if d.leafUnit() == "mm" {
 		return d.u.Plain(mm, 3)
 	}
 	return d.u.Plain(mm/say.MMPerThou, 2)

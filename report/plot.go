@@ -18,7 +18,8 @@ func joinComma(parts []string) string { return strings.Join(parts, ", ") }
 // pathPlot draws found states as numbered discs, expected ones as crosses.
 func (f *flow) pathPlot(expected [][2]float64) {
 	const size = 72.0
-	f.need(size + 6)
+	f.need(size + 8)
+	f.y += 2.5
 	x, _, w, _ := f.InsideMM()
 	c := paper.Point{X: x + size/2 + 6, Y: f.y + size/2}
 	widest := f.e.LimitMM

@@ -161,7 +161,7 @@ func (d *drawer) leafMarks() string {
 	for _, mm := range d.v.Leaves.SinglesMM() {
 		marks = append(marks, d.thickness(mm))
 	}
-	return strings.Join(marks, ", ") + " " + d.u.GapUnit()
+	return strings.Join(marks, ", ") + " " + d.leafUnit()
 }
 
 // recordLookOver is every check with what was found, and what stays provisional.

@@ -29,7 +29,7 @@ func (f *flow) recordEstimate() {
 	top := f.y
 	ab := f.present()
 	f.drawClock(paper.Point{X: x + w - clock/2, Y: top + clock/2}, clock/2, clockFace{gapMM: &ab, atDeg: f.positions()})
-	below := f.Paragraph(x+w-clock, top+clock, clock, paper.Type{Points: 8, Align: paper.Centre}, f.seen()+". "+f.say(words.PaperWithRunOut, nil))
+	below := f.Paragraph(x+w-clock, top+clock, clock, paper.Type{Points: 8, Align: paper.Centre}, f.clockNote())
 	y := top
 	for _, line := range say.Estimate(f.s, f.u, f.v, f.e) {
 		y += f.Paragraph(x, y, w-clock-4, bodyType, line) + 0.8

@@ -21,4 +21,6 @@ const (
 	SheetDonePower        ID = "sheet_done_power"        // Aim, Side, Gap, Limit
 	SheetNotYetAim        ID = "sheet_not_yet_aim"       // Gap, Limit
 	SheetPlannedFlat      ID = "sheet_planned_flat"
+	SheetFastenFeet       ID = "sheet_fasten_feet" // Pairs
+	SheetFromAbove        ID = "sheet_from_above"
 )

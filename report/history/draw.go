@@ -140,7 +140,7 @@ func (p pen) limit(to *plot.Plot, per float64) {
 			f := plotter.NewFunction(func(float64) float64 { return e.LimitMM / per })
 			f.LineStyle = p.lineStyle(4)
 			to.Add(f)
-			to.Legend.Add(p.d.Speaker.Say(words.HistoryPlotLimit, words.Args{"Limit": p.d.Units.Thickness(e.LimitMM)}), f)
+			to.Legend.Add(p.d.Speaker.Say(words.HistoryPlotLimit, words.Args{"Limit": p.d.Units.LeafWithUnit(e.LimitMM)}), f)
 			to.Y.Max = 1.15 * math.Max(to.Y.Max, 1.4*e.LimitMM/per) // the legend's third line above
 			return
 		}

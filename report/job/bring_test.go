@@ -107,7 +107,7 @@ func TestBring(t *testing.T) {
 			"look over: Packing, a plug for the log, the pump: she is afloat.",
 		}, nil},
 		{"solid feet", cormorant, visit.Visit{}, []string{
-			"move: Shims in steps of 1.97 thou, of each foot's shape.",
+			"move: Shims in steps of 0.05 mm, of each foot's shape.",
 			"move: Spanners for the foot bolts, whose size the hull does not say.",
 		}, []string{"jam nuts"}},
 		{"no pilot", &noPilot, visit.Visit{}, []string{"gauge: A block and wedges, or a hanging scale, to hold the shaft at its centre."}, []string{"pilot enters"}},

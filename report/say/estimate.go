@@ -148,6 +148,9 @@ func Place(s words.Speaker, deg float64) string {
 // to be worth a line.
 const runOutShown = 2
 
+// RunOut says how much the halves run out, where the readings tell.
+func RunOut(s words.Speaker, u Units, e *gauge.Estimate) []string { return runOut(s, u, e) }
+
 func runOut(s words.Speaker, u Units, e *gauge.Estimate) []string {
 	var lines []string
 	for _, o := range e.Untold {

@@ -123,10 +123,17 @@ func (u Units) LeafWithUnit(mm float64) string {
 	return u.Plain(u.Leaf(mm)/MMPerThou, 1) + " thou"
 }
 
-// Thickness writes a leaf or a stack of them as it is marked.
+// Thickness writes a leaf, a stack of them or a shim as it is marked: one of whole
+// hundredths of a mm in mm, whoever reads, as nothing of 1.97 thou is to be found.
 func (u Units) Thickness(mm float64) string {
-	if u.Metric {
+	if u.Metric || markedInMM(mm) {
 		return u.Plain(mm, 3) + " mm"
 	}
 	return u.Plain(mm/MMPerThou, 2) + " thou"
+}
+
+// markedInMM tells a metric thickness from one of an inch set, of half thous.
+func markedInMM(mm float64) bool {
+	whole := func(v float64) bool { return math.Abs(v-math.Round(v)) < 1e-6 }
+	return whole(mm*100) && !whole(2*mm/MMPerThou)
 }
