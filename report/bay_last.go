@@ -61,7 +61,7 @@ func (d *drawer) fastening() string {
 func (d *drawer) mountNames(at []int) string {
 	var names []string
 	for _, i := range at {
-		names = append(names, d.h.Mounts[i].Name)
+		names = append(names, d.s.Part(d.h.Mounts[i].Name))
 	}
 	return strings.Join(names, " + ")
 }

@@ -211,7 +211,7 @@ func (d *drawer) mountLabel(m planMap, i int, c paper.Point, flats int, slideMM,
 		}{t, text})
 	}
 	name := paper.Type{Points: d.points(9.5, k), Bold: true}
-	for _, text := range d.Wrap(room, name, mount.Name) {
+	for _, text := range d.Wrap(room, name, d.s.Part(mount.Name)) {
 		add(name, text)
 	}
 	if flats != 0 {

@@ -178,7 +178,7 @@ func (d *drawer) moveText(m *visit.Move) string {
 			parts = append(parts, d.nutText(mount, n))
 		}
 		if mm := m.SlideMM[mount.Name]; mm != 0 {
-			parts = append(parts, mount.Name+" "+d.slideText(mm))
+			parts = append(parts, d.s.Part(mount.Name)+" "+d.slideText(mm))
 		}
 	}
 	return orNone(strings.Join(parts, ", "), "–")
@@ -197,7 +197,7 @@ func (d *drawer) nutText(m *hulls.Mount, n float64) string {
 	if n == 1 {
 		count = 1
 	}
-	return m.Name + " " + sign + d.say(unit, words.Args{"Count": count, "Number": d.u.Plain(n, 2)})
+	return d.s.Part(m.Name) + " " + sign + d.say(unit, words.Args{"Count": count, "Number": d.u.Plain(n, 2)})
 }
 
 // torque writes one as it was given, and in the reader's unit if that differs.

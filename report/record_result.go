@@ -123,7 +123,7 @@ func (f *flow) stateText(i int) string {
 			parts = append(parts, f.nutText(mount, n))
 		}
 		if mm := st.SlideMM[mount.Name]; mm != 0 {
-			parts = append(parts, mount.Name+" "+f.slideText(mm))
+			parts = append(parts, f.s.Part(mount.Name)+" "+f.slideText(mm))
 		}
 	}
 	if st.Fastened {
@@ -209,7 +209,7 @@ func (f *flow) recordMounts() {
 	}
 	for _, m := range f.h.Mounts {
 		found := f.v.Found(m.Name)
-		rows = append(rows, []string{m.Name, f.say(words.Of("paper_free", string(found.Nut)), nil), f.say(words.Of("paper_free", string(found.Slide)), nil),
+		rows = append(rows, []string{f.s.Part(m.Name), f.say(words.Of("paper_free", string(found.Nut)), nil), f.say(words.Of("paper_free", string(found.Slide)), nil),
 			mm(found.StudFoundMM.Known, found.StudFoundMM.Value), mm(found.StudLeftMM.Known, found.StudLeftMM.Value), found.Note})
 	}
 	said := func(id words.ID) string { return f.say(id, nil) }

@@ -13,10 +13,13 @@ import (
 )
 
 // Words are the marks' texts.
-type Words struct{ Port, Starboard, Fore, Aft string }
+type Words struct {
+	Port, Starboard, Fore, Aft string
+	Part                       func(name string) string // what a mount is called; nil: by its name
+}
 
 // english is what a zero Words stands for.
-var english = Words{"PORT", "STBD", "FORE", "AFT"}
+var english = Words{"PORT", "STBD", "FORE", "AFT", nil}
 
 // Touch is where the shaft touches, with what to say of it.
 type Touch struct {
@@ -112,7 +115,7 @@ func (m *Model) mark(s *State, v *Movement, n float64, eye mgl64.Vec3, o *render
 
 func (m *Model) markDirections(s *State, c *ink, o *render.Overlay) {
 	w := s.Words
-	if w == (Words{}) {
+	if w.Port == "" {
 		w = english
 	}
 	for i, text := range [...]string{w.Port, w.Starboard, w.Fore, w.Aft} {
@@ -155,6 +158,9 @@ func (m *Model) markNames(s *State, c *ink, o *render.Overlay) {
 	crowded := m.dims.mountSpacing < nameAngle*s.View.DistanceMM
 	for i := range m.hull.Mounts {
 		text, turn := m.hull.Mounts[i].Name, s.turnOf(i)
+		if s.Words.Part != nil {
+			text = s.Words.Part(text)
+		}
 		if turn != nil {
 			text = turn.Text
 		} else if crowded && (s.Active == 0 || s.Active.Mount() != i) {

@@ -25,6 +25,10 @@ var named = map[string]string{
 	"Symptom":   "symptom",
 	"Test":      "trouble_test",
 	"Answer":    "test_answer",
+	"Mount":     "boat_part",
+	"Bearing":   "boat_part",
+	"Fourth":    "boat_part",
+	"Beside":    "boat_part",
 }
 
 // said is what fills a sentence's gaps, named words said.
@@ -46,6 +50,24 @@ func (s Speaker) said(args Args) map[string]any {
 			}
 		}
 		said[name] = text
+	}
+	return said
+}
+
+// Part says what a mount or a bearing is called: the usual names in a person's
+// language, a name of a boat's own as it stands.
+func (s Speaker) Part(name string) string {
+	if text, ok := s.find(Of("boat_part", name), nil); ok {
+		return text
+	}
+	return name
+}
+
+// Parts says several.
+func (s Speaker) Parts(list []string) []string {
+	said := make([]string, len(list))
+	for i, name := range list {
+		said[i] = s.Part(name)
 	}
 	return said
 }

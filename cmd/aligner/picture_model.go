@@ -61,15 +61,15 @@ func partName(h *hulls.Hull, of scene.Pointed) string {
 		}
 		return speaker.Say(words.PartShaftHalf, nil)
 	case scene.MountKind:
-		return speaker.Say(words.PartMount, words.Args{"Name": h.Mounts[of.Index].Name})
+		return speaker.Say(words.PartMount, words.Args{"Name": speaker.Part(h.Mounts[of.Index].Name)})
 	case scene.NutKind:
 		id := words.PartNut
 		if h.Mounts[of.Index].Kind == hulls.Solid {
 			id = words.PartShims
 		}
-		return speaker.Say(id, words.Args{"Name": h.Mounts[of.Index].Name})
+		return speaker.Say(id, words.Args{"Name": speaker.Part(h.Mounts[of.Index].Name)})
 	case scene.BearingKind:
-		return speaker.Say(words.PartBearing, words.Args{"Name": h.Bearings[of.Index].Name})
+		return speaker.Say(words.PartBearing, words.Args{"Name": speaker.Part(h.Bearings[of.Index].Name)})
 	}
 	return speaker.Say(partNames[of.Kind], nil)
 }

@@ -84,7 +84,7 @@ func (t Speech) byMount(mm []visit.Maybe, signed bool) string {
 		if signed && v.Value > 0 {
 			sign = "+"
 		}
-		parts = append(parts, fmt.Sprintf("%s %s%s mm", t.Past.Hull.Mounts[i].Name, sign, t.Units.Plain(v.Value, 1)))
+		parts = append(parts, fmt.Sprintf("%s %s%s mm", t.Speaker.Part(t.Past.Hull.Mounts[i].Name), sign, t.Units.Plain(v.Value, 1)))
 	}
 	if t.Units.DecimalComma {
 		return strings.Join(parts, "; ")
@@ -206,7 +206,7 @@ func (t Speech) cause(l Likely, open bool) string {
 func (t Speech) mounts(at []int, join words.ID) string {
 	var names []string
 	for _, i := range at {
-		names = append(names, t.Past.Hull.Mounts[i].Name)
+		names = append(names, t.Speaker.Part(t.Past.Hull.Mounts[i].Name))
 	}
 	if n := len(names); n > 1 {
 		return t.say(join, words.Args{"First": strings.Join(names[:n-1], ", "), "Last": names[n-1]})

@@ -20,7 +20,7 @@ func TestSentences(t *testing.T) {
 		"en": {"2026-04-11, visit 4, 775 engine hours", "Since 2025-05-02, 344 days, 375 engine hours:",
 			"The gap changed by", "more open at 12 o'clock (the top), looking forward.", "Studs above their nuts, found less left: fore starboard +2 mm",
 			"Almost certainly: the nut of fore starboard backed off by about"},
-		"de": {"2026-04-11, Einsatz 4, 775 Motorstunden", "weiter offen bei 12 Uhr (oben), Blick nach vorn.", "So gut wie sicher: die Mutter von fore starboard hat sich um etwa"},
+		"de": {"2026-04-11, Einsatz 4, 775 Motorstunden", "weiter offen bei 12 Uhr (oben), Blick nach vorn.", "So gut wie sicher: die Mutter von STB vorn hat sich um etwa"},
 	} {
 		s := Speech{words.In(language), say.Units{DecimalComma: language == "de"}, p}
 		text := strings.Join(append(s.Visit(3), s.Change(3)...), "\n")

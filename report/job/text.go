@@ -74,7 +74,7 @@ func written(s words.Speaker, u say.Units, v any) any {
 		}
 		return joined(s, list)
 	case []string:
-		return joined(s, v)
+		return joined(s, s.Parts(v))
 	}
 	return v
 }

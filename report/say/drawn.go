@@ -55,5 +55,5 @@ func Faces(s words.Speaker) faces.Words {
 // Marks are the words in the picture of the drive line.
 func Marks(s words.Speaker) scene.Words {
 	return scene.Words{Port: s.Say(words.FacesPort, nil), Starboard: s.Say(words.FacesStarboard, nil),
-		Fore: s.Say(words.MarkFore, nil), Aft: s.Say(words.MarkAft, nil)}
+		Fore: s.Say(words.MarkFore, nil), Aft: s.Say(words.MarkAft, nil), Part: s.Part}
 }

@@ -58,7 +58,7 @@ func TestEstimateAndPlanInGerman(t *testing.T) {
 		"So wie der Motor steht, klaffen die Flächen bei 12 Uhr (oben) um 0,53 mm (± 0,01 mm) weiter als gegenüber.",
 		"Regel: üblicher Brauch, 3 thou (größter Spalt 0,076 mm).",
 		"Urteil: außerhalb. Aussicht, dass der Spalt die Regel einhält: unter 1 von 100.",
-		"Verstellen: fore port 6 Sechstel höher, fore starboard 6 Sechstel höher. Etwa 10 Minuten.",
+		"Verstellen: BB vorn 6 Sechstel höher, STB vorn 6 Sechstel höher. Etwa 10 Minuten.",
 		"Die Welle um 1 mm zurückziehen, damit unterwegs nichts anstößt.",
 		"   Kontermuttern lösen, drehen, leicht beiziehen.",
 		"   Danach zu erwarten, Welle in der Zentrierung (mm): 12 Uhr 0,02; 3 Uhr 0,01; 6 Uhr 0; 9 Uhr 0,01.",
@@ -86,11 +86,11 @@ func TestPartsOfSentencesInGerman(t *testing.T) {
 		want   string
 	}{
 		{kinematics.Effect{TotalMM: -0.03, TiltMM: -0.06, SwingMM: 0.03, CouplingMM: [2]float64{0, 0.1}},
-			"fore port 2 Sechstel höher: oben kippt gegen unten um 0,060 mm zu, aber die Kupplung hebt sich; dadurch geht es wieder um 0,030 mm auf: zusammen um 0,030 mm zu."},
+			"BB vorn 2 Sechstel höher: oben kippt gegen unten um 0,060 mm zu, aber die Kupplung hebt sich; dadurch geht es wieder um 0,030 mm auf: zusammen um 0,030 mm zu."},
 		{kinematics.Effect{Hour: 9, TotalMM: 0.08, TiltMM: 0.05, SwingMM: 0.03, CouplingMM: [2]float64{-0.1, 0}},
-			"fore port 2 Sechstel höher: backbord kippt gegen steuerbord um 0,050 mm auf, und die Kupplung wandert nach Steuerbord; dadurch geht es nochmals um 0,030 mm auf: zusammen um 0,080 mm auf."},
+			"BB vorn 2 Sechstel höher: backbord kippt gegen steuerbord um 0,050 mm auf, und die Kupplung wandert nach Steuerbord; dadurch geht es nochmals um 0,030 mm auf: zusammen um 0,080 mm auf."},
 		{kinematics.Effect{Hour: 1, TotalMM: 0.08, RestMM: 0.08},
-			"fore port 2 Sechstel höher: 1 Uhr geht gegen 7 Uhr um 0,080 mm auf."},
+			"BB vorn 2 Sechstel höher: 1 Uhr geht gegen 7 Uhr um 0,080 mm auf."},
 	} {
 		move := say.Move(german, metric, &d.Hull, []float64{2}, nil)
 		if got := say.Effect(german, metric, move, c.effect); got != c.want {

@@ -130,7 +130,7 @@ func floats(n []int) []float64 {
 func mounts(s words.Speaker, h *hulls.Hull, at []int) string {
 	var names []string
 	for _, i := range at {
-		names = append(names, h.Mounts[i].Name)
+		names = append(names, s.Part(h.Mounts[i].Name))
 	}
 	n := len(names)
 	if n < 2 {

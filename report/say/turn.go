@@ -34,7 +34,7 @@ func Turn(s words.Speaker, u Units, m *hulls.Mount, steps, slideMM float64) stri
 
 // TurnMark is the same on several short lines, for a picture.
 func TurnMark(s words.Speaker, u Units, m *hulls.Mount, steps, slideMM float64) string {
-	return strings.Join(append([]string{m.Name}, turnParts(s, u, m, steps, slideMM)...), "\n")
+	return strings.Join(append([]string{s.Part(m.Name)}, turnParts(s, u, m, steps, slideMM)...), "\n")
 }
 
 func turnParts(s words.Speaker, u Units, m *hulls.Mount, steps, slideMM float64) []string {

@@ -99,7 +99,7 @@ func lifts(s words.Speaker, u Units, h *hulls.Hull, w *why.Why) string {
 	}
 	var rises []string
 	for i, m := range h.Mounts {
-		rises = append(rises, m.Name+" "+WhyRise(u, w.RiseMM[i]))
+		rises = append(rises, s.Part(m.Name)+" "+WhyRise(u, w.RiseMM[i]))
 	}
 	return s.Say(words.WhyLifts, words.Args{"Move": move, "Way": way, "Lift": u.Plain(math.Abs(w.LiftMM), 2) + " mm", "Rises": strings.Join(rises, "; ")})
 }
@@ -122,7 +122,7 @@ func WhyRowName(s words.Speaker, u Units, h *hulls.Hull, r *why.Row) string {
 	one := why.Why{Mounts: r.Mounts[:1], Slide: r.Slide, Steps: r.Steps}
 	var names []string
 	for _, i := range r.Mounts {
-		names = append(names, h.Mounts[i].Name)
+		names = append(names, s.Part(h.Mounts[i].Name))
 	}
 	return strings.Replace(WhyMove(s, u, h, &one), names[0], strings.Join(names, ", "), 1)
 }
@@ -157,7 +157,7 @@ func tipsAbout(s words.Speaker, u Units, h *hulls.Hull, w *why.Why) string {
 	if len(w.Line.On) >= 2 && !w.Slide {
 		var names []string
 		for _, i := range w.Line.On {
-			names = append(names, h.Mounts[i].Name)
+			names = append(names, s.Part(h.Mounts[i].Name))
 		}
 		return s.Say(words.WhyLine, words.Args{"Mounts": strings.Join(names, s.Say(words.WhyAnd, nil))})
 	}

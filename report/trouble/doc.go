@@ -8,7 +8,8 @@
 // A symptom gives each cause a weight: 4 where it is what the cause commonly does,
 // 2 where it is met, 1 where it can be; whatever is not on the list has a weight
 // of its own (Else). A test that bears on a cause is bad in most boats that have
-// the cause (hit) and in few that have not (falseAlarm), so
+// the cause (hit) and in few that have not (falseAlarm; a gap out of the rule in many,
+// for most boats are gauged for it), so
 //
 //	bad:   weight x hit / falseAlarm
 //	good:  weight x (1 - hit) / (1 - falseAlarm)

@@ -39,6 +39,20 @@ const (
 // falseAlarm is how often a test is bad though nothing it bears on is wrong.
 const falseAlarm = 0.1
 
+// alarms are tests that come out bad more often than that though nothing they bear
+// on does what the boat does: most boats are gauged because they are out of line,
+// and few of them shake; and a shaft goes heavily for a tight gland alone (common
+// practice, no source).
+var alarms = map[Test]float64{GaugeRound: 0.5, TurnByHand: 0.3}
+
+// alarm is how often a test is bad though nothing it bears on is at work.
+func (t Test) alarm() float64 {
+	if a, ok := alarms[t]; ok {
+		return a
+	}
+	return falseAlarm
+}
+
 // trial is a test with what it costs and how often a cause makes it bad.
 type trial struct {
 	minutes int

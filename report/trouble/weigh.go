@@ -82,9 +82,9 @@ func ratio(t Test, c Cause, a Answer) float64 {
 	case !bears:
 		return 1
 	case a == Bad:
-		return hit / falseAlarm
+		return hit / t.alarm()
 	case a == Good:
-		return (1 - hit) / (1 - falseAlarm)
+		return (1 - hit) / (1 - t.alarm())
 	}
 	return 1
 }
@@ -135,11 +135,11 @@ func gain(t Test, causes []Ranked) float64 {
 	for _, c := range causes {
 		p, bears := trials[t].hits[c.Cause]
 		if !bears {
-			p = falseAlarm
+			p = t.alarm()
 		}
 		each(c.Share, p)
 	}
-	each(max(rest, 0), falseAlarm)
+	each(max(rest, 0), t.alarm())
 	return coin(bad) - noise
 }
 

@@ -136,7 +136,7 @@ func (s *side) markLift() {
 		if rise < 0 { // it ends over the foot
 			from = foot.Sub(way)
 		}
-		st.Pointers = append(st.Pointers, scene.Pointer{Points: []mgl64.Vec3{from, from.Add(way)}, Text: s.hull.Mounts[i].Name + " " + say.WhyRise(u, rise)})
+		st.Pointers = append(st.Pointers, scene.Pointer{Points: []mgl64.Vec3{from, from.Add(way)}, Text: s.p.desk.Speaker.Part(s.hull.Mounts[i].Name) + " " + say.WhyRise(u, rise)})
 	}
 }
 

@@ -105,7 +105,7 @@ func (w *Window) pulledBy(d *visit.Document) (lines []string, first int) {
 		p := job.PulledBy(&d.Hull, r, gaussian(e, k-1), gaussian(e, k), tight)
 		var names []string
 		for _, i := range tight {
-			names = append(names, d.Hull.Mounts[i].Name)
+			names = append(names, w.speaker.Part(d.Hull.Mounts[i].Name))
 		}
 		if len(e.States)-1-first > 1 && len(names) > 0 {
 			lines = append(lines, w.speaker.Say(words.FastenAfter, words.Args{"Mounts": w.listed(names)}))

@@ -45,7 +45,7 @@ func (s *studSheet) fill(d *visit.Document) {
 	for i, m := range d.Hull.Mounts {
 		found := newField(s.w, func(text string) { s.take(i, text, func(m *visit.MountFound) *visit.Maybe { return &m.StudFoundMM }) })
 		left := newField(s.w, func(text string) { s.take(i, text, func(m *visit.MountFound) *visit.Maybe { return &m.StudLeftMM }) })
-		name := widget.NewLabel(m.Name)
+		name := widget.NewLabel(s.w.speaker.Part(m.Name))
 		name.Truncation = fyne.TextTruncateEllipsis
 		s.names, s.found, s.left = append(s.names, m.Name), append(s.found, found), append(s.left, left)
 		s.grid.Add(container.New(otherShares, name, found, left))

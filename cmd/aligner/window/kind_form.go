@@ -181,7 +181,7 @@ func (f *kindForm) show(d *visit.Document) {
 	f.names = []string{"log"}
 	options := []string{f.s.w.speaker.Say(words.ReadLog, nil)}
 	for _, b := range d.Hull.Bearings {
-		f.names, options = append(f.names, b.Name), append(options, b.Name)
+		f.names, options = append(f.names, b.Name), append(options, f.s.w.speaker.Part(b.Name))
 	}
 	f.where.Options = options
 	if i := f.where.SelectedIndex(); i < 0 || i >= len(options) {

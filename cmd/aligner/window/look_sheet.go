@@ -182,19 +182,22 @@ func next(checks []job.Check, i int) int {
 // tellStanding keeps what the look-over found wrong in sight at every later
 // stage.
 func (w *Window) tellStanding(d *visit.Document) {
-	var wrong []string
+	var failed, skipped []string
 	if w.stage > stageLook {
 		for _, c := range job.LookOver(&d.Hull, &d.Visit) {
-			if c.State == job.Failed || c.State == job.Skipped && !c.Told {
-				wrong = append(wrong, c.Title.Say(w.speaker, w.units()))
+			switch title := c.Title.Say(w.speaker, w.units()); {
+			case c.State == job.Failed:
+				failed = append(failed, title)
+			case c.State == job.Skipped && !c.Told:
+				skipped = append(skipped, title)
 			}
 		}
 	}
-	if len(wrong) == 0 {
+	if len(failed)+len(skipped) == 0 {
 		w.standing.Hide()
 		return
 	}
-	w.standing.SetText(w.speaker.Say(words.LookStanding, words.Args{"Checks": strings.Join(wrong, "; ")}))
+	w.standing.SetText(w.speaker.Say(words.LookStanding, words.Args{"Failed": strings.Join(failed, "; "), "Skipped": strings.Join(skipped, "; ")}))
 	w.standing.Show()
 }
 

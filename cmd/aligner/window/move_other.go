@@ -44,7 +44,7 @@ func (f *otherForm) open() {
 	for i, m := range h.Mounts {
 		flats, slide := f.entry(u.Plain(float64(step.NutFlats[i]), 2)), f.entry(u.Plain(step.SlideMM[i], 2))
 		f.flats, f.slide = append(f.flats, flats), append(f.slide, slide)
-		name := widget.NewLabel(m.Name)
+		name := widget.NewLabel(f.w.speaker.Part(m.Name))
 		name.Truncation = fyne.TextTruncateEllipsis
 		f.grid.Add(container.New(otherShares, name, flats, slide))
 	}

@@ -33,7 +33,7 @@ func newStuckSheet(w *Window) *stuckSheet {
 func (s *stuckSheet) fill(d *visit.Document) {
 	s.grid.Objects, s.names, s.nuts, s.slides = nil, nil, nil, nil
 	for i, m := range d.Hull.Mounts {
-		name := widget.NewLabel(m.Name)
+		name := widget.NewLabel(s.w.speaker.Part(m.Name))
 		name.Truncation = fyne.TextTruncateEllipsis
 		nut := newTickBox(s.w, s.w.speaker.Say(words.MoveStuckNut, nil), func(on bool) { s.say(i, on, false) })
 		slide := newTickBox(s.w, s.w.speaker.Say(words.MoveStuckSlide, nil), func(on bool) { s.say(i, on, true) })
@@ -71,7 +71,7 @@ func (s *stuckSheet) say(mount int, stuck, slide bool) {
 func (s *stuckSheet) show(d *visit.Document) {
 	same := len(s.names) == len(d.Hull.Mounts)
 	for i := range s.names {
-		same = same && s.names[i].Text == d.Hull.Mounts[i].Name
+		same = same && s.names[i].Text == s.w.speaker.Part(d.Hull.Mounts[i].Name)
 	}
 	if !same {
 		s.fill(d)

@@ -34,7 +34,7 @@ func (s *markSheet) fill(d *visit.Document) {
 	}
 	for i, m := range d.Hull.Mounts {
 		c := newChoice(s.w, options, func(at int) { s.take(i, append([]string{""}, visit.Marks...)[at]) })
-		name := widget.NewLabel(m.Name)
+		name := widget.NewLabel(s.w.speaker.Part(m.Name))
 		name.Truncation = fyne.TextTruncateEllipsis
 		s.found = append(s.found, c)
 		s.grid.Add(container.New(shares{0.5, 0.5}, name, c))

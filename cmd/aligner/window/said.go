@@ -36,6 +36,9 @@ func (w *Window) effect(d *visit.Document) string {
 	if w.stage != stageTry && edit == nil {
 		return ""
 	}
+	if w.preview == nil && edit != nil && reflect.DeepEqual(was.Trial, d.Trial) { // nothing was tried: it says nothing of the gap
+		return w.speaker.Say(words.HowToBegin, nil)
+	}
 	if edit == nil || was.Hull.Name != d.Hull.Name || !w.now.result.Gap.Known || was.Trial.Held != d.Trial.Held ||
 		d.Trial.Held == "bolted" {
 		return w.speaker.Say(words.HowToBegin, nil)

@@ -53,7 +53,7 @@ func (s *sheet) fill() {
 		say(words.SheetMount), say(steps), say(words.SheetSlide), say(words.SheetLoad))}
 	s.rows = nil
 	for i, m := range s.w.boat.hull.Mounts {
-		row := mountRow{name: widget.NewLabel(m.Name), steps: page.NewEntry(s.w.keyEverywhere), slide: page.NewEntry(s.w.keyEverywhere), load: widget.NewLabel("")}
+		row := mountRow{name: widget.NewLabel(s.w.speaker.Part(m.Name)), steps: page.NewEntry(s.w.keyEverywhere), slide: page.NewEntry(s.w.keyEverywhere), load: widget.NewLabel("")}
 		row.steps.OnSubmitted = func(text string) {
 			s.typed(text, func(v float64) visit.Edit {
 				d := s.w.history.Now()

@@ -113,7 +113,7 @@ func (w *Window) scroll(by float32) {
 // rethink works the readings out anew after an edit, where they are shown.
 func (w *Window) rethink() {
 	d := w.history.Now()
-	if w.stage < stageGauge {
+	if w.stage < stageGauge && !anyGauged(&d.Visit) { // as drawn until something was gauged
 		w.mind.forget()
 		return
 	}

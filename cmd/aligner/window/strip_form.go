@@ -141,7 +141,7 @@ func (f *stripForm) show(d *visit.Document) {
 	for _, b := range d.Hull.Bearings {
 		f.names = append(f.names, b.Name)
 	}
-	f.bearing.Options = f.names
+	f.bearing.Options = f.w.speaker.Parts(f.names)
 	if i := f.bearing.SelectedIndex(); i < 0 || i >= len(f.names) {
 		f.bearing.show(len(f.names) - 1) // the strut's, as a rule
 	}

@@ -140,6 +140,7 @@ func newBottomStrip(w *Window) *bottomStrip {
 			w.change(func(s *Settings) { s.Metric = i == 1 })
 		}
 	})
+	b.metric.PlaceHolder = "thou" // no wider than its words
 	button := func(id words.ID, do func()) *press { return newPress(w, s.Say(id, nil), do) }
 	b.views = newPress(w, s.Say(words.ViewMenu, nil), func() { w.showViews(b.views) })
 	views := container.NewHBox(

@@ -101,12 +101,12 @@ func (w *Window) viewMenu() *fyne.Menu {
 	for i, name := range w.bearings() {
 		text := w.speaker.Say(words.ViewStrut, nil)
 		if i > 0 {
-			text = w.speaker.Say(words.PartBearing, words.Args{"Name": name})
+			text = w.speaker.Say(words.PartBearing, words.Args{"Name": w.speaker.Part(name)})
 		}
 		menu.Items = append(menu.Items, line(text, bearingViewKey, func() { w.look(name) }))
 	}
 	for i, m := range w.boat.hull.Mounts {
-		text := w.speaker.Say(words.PartMount, words.Args{"Name": m.Name})
+		text := w.speaker.Say(words.PartMount, words.Args{"Name": w.speaker.Part(m.Name)})
 		menu.Items = append(menu.Items, fyne.NewMenuItem(w.speaker.Say(words.WithTwoKeys,
 			words.Args{"What": text, "First": i + 1, "Key": string(mountViewKey)}), func() { w.look(m.Name) }))
 	}
@@ -131,8 +131,8 @@ func (w *Window) showMore(from fyne.CanvasObject) {
 		fyne.NewMenuItem(w.speaker.Say(words.WithKey, words.Args{"What": w.speaker.Say(words.PastMenu, nil), "Key": string(pastKey)}), w.seePast),
 		fyne.NewMenuItem(w.speaker.Say(words.WithKey, words.Args{"What": w.speaker.Say(words.TroubleTitle, nil), "Key": string(troublesKey)}), w.seeTroubles),
 		fyne.NewMenuItem(w.speaker.Say(words.WithKey, words.Args{"What": w.speaker.Say(words.WhyTitle, nil), "Key": string(whysKey)}), w.seeWhys),
-		fyne.NewMenuItem(w.speaker.Say(words.WithKey, words.Args{"What": w.speaker.Say(words.CounterTitle, nil), "Key": "ctrl-" + string(counterKey)}), w.seeCounter),
-		fyne.NewMenuItem(w.speaker.Say(words.WithKey, words.Args{"What": w.speaker.Say(words.LessonTitle, nil), "Key": "ctrl-" + string(lessonsKey)}), w.seeLessons),
+		fyne.NewMenuItem(w.speaker.Say(words.WithKey, words.Args{"What": w.speaker.Say(words.CounterTitle, nil), "Key": "Ctrl+" + string(counterKey)}), w.seeCounter),
+		fyne.NewMenuItem(w.speaker.Say(words.WithKey, words.Args{"What": w.speaker.Say(words.LessonTitle, nil), "Key": "Ctrl+" + string(lessonsKey)}), w.seeLessons),
 		item(words.HelpButton, w.showHelp),
 		item(words.LookBringPage, w.showBring),
 		item(words.CopyText, func() { w.copyResults(false) }),
