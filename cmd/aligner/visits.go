@@ -74,7 +74,7 @@ func (c *visitsListCmd) Run(e *env) error {
 		for _, l := range lines {
 			list = append(list, visitJSON{l.ID, l.Date, l.HullName, l.Hull, l.Events, l.Photos, known(l.SpreadMM), known(l.OpensAtDeg), l.Verdict, l.Due, l.DueReason, l.Stale})
 			if !c.JSON {
-				e.say(words.LogbookVisit, words.Args{"Number": l.ID, "Date": l.Date, "Hull": l.HullName, "Parts": strings.Join(say.KeptVisit(speaker, readerUnits(c.Metric), &l), ", ")})
+				e.say(words.LogbookVisit, words.Args{"Number": l.ID, "Date": l.Date, "Hull": l.HullName, "Parts": strings.Join(say.KeptVisit(speaker, readerUnits(c.Metric), &l, ""), ", ")})
 			}
 		}
 		return err

@@ -8,23 +8,25 @@ import (
 	"aligner/hulls/logbook"
 )
 
-// KeptHull is what a list says of a hull, a piece each.
+// KeptHull is what a list says of a hull, a piece each, that which is looked for
+// first: where a line is cut, it is at its end.
 func KeptHull(s words.Speaker, u Units, l *logbook.HullLine) []string {
-	parts := []string{s.Say(words.LogbookLayout, words.Args{"Layout": string(l.Layout)})}
-	if l.HIN != "" {
-		parts = append(parts, s.Say(words.LogbookHIN, words.Args{"HIN": l.HIN}))
-	}
-	if l.OwnerReference != "" {
-		parts = append(parts, l.OwnerReference)
+	var parts []string
+	if l.LastSpreadMM.Known {
+		parts = append(parts, s.Say(words.LogbookSpread, words.Args{"Spread": u.GapWithUnit(l.LastSpreadMM.Value)}))
 	}
 	if l.Visits > 0 {
 		parts = append(parts, s.Say(words.LogbookVisits, words.Args{"Count": l.Visits, "Date": l.LastVisit}))
 	}
-	if l.LastSpreadMM.Known {
-		parts = append(parts, s.Say(words.LogbookSpread, words.Args{"Spread": u.GapWithUnit(l.LastSpreadMM.Value)}))
-	}
 	if due := NextCheck(s, l); due != "" {
 		parts = append(parts, due)
+	}
+	parts = append(parts, s.Say(words.LogbookLayout, words.Args{"Layout": string(l.Layout)}))
+	if l.OwnerReference != "" {
+		parts = append(parts, l.OwnerReference)
+	}
+	if l.HIN != "" {
+		parts = append(parts, s.Say(words.LogbookHIN, words.Args{"HIN": l.HIN}))
 	}
 	return parts
 }
@@ -41,20 +43,25 @@ func NextCheck(s words.Speaker, l *logbook.HullLine) string {
 	return ""
 }
 
-// KeptVisit is what a list says of a visit, a piece each.
-func KeptVisit(s words.Speaker, u Units, l *logbook.VisitLine) []string {
-	parts := []string{s.Say(words.LogbookEvents, words.Args{"Count": l.Events})}
-	if l.Photos > 0 {
-		parts = append(parts, s.Say(words.LogbookPhotos, words.Args{"Count": l.Photos}))
-	}
-	if l.SpreadMM.Known {
-		parts = append(parts, s.Say(words.LogbookSpread, words.Args{"Spread": u.GapWithUnit(l.SpreadMM.Value)}))
-	}
+// KeptVisit is what a list says of a visit, a piece each, what came of it first.
+// Opens is put after the spread; "": not said.
+func KeptVisit(s words.Speaker, u Units, l *logbook.VisitLine, opens string) []string {
+	var parts []string
 	if l.Verdict != "" {
 		parts = append(parts, s.Say(words.LogbookVerdict, words.Args{"Verdict": s.Say(words.Of("verdict", l.Verdict), nil)}))
 	}
-	if l.Stale && l.SpreadMM.Known {
-		parts = append(parts, s.Say(words.LogbookStale, nil))
+	if l.SpreadMM.Known {
+		parts = append(parts, s.Say(words.LogbookSpread, words.Args{"Spread": u.GapWithUnit(l.SpreadMM.Value)}))
+		if opens != "" {
+			parts = append(parts, opens)
+		}
+		if l.Stale {
+			parts = append(parts, s.Say(words.LogbookStale, nil))
+		}
+	}
+	parts = append(parts, s.Say(words.LogbookEvents, words.Args{"Count": l.Events}))
+	if l.Photos > 0 {
+		parts = append(parts, s.Say(words.LogbookPhotos, words.Args{"Count": l.Photos}))
 	}
 	return parts
 }

@@ -4,7 +4,6 @@ package boats
 // a printed list.
 
 import (
-	"slices"
 	"strings"
 
 	"aligner/assets/words"
@@ -34,10 +33,9 @@ func short(s words.Speaker, u say.Units, l *logbook.HullLine) string {
 
 // visitLine is what a visit came to.
 func visitLine(s words.Speaker, u say.Units, l *logbook.VisitLine) string {
-	parts := say.KeptVisit(s, u, l)
-	if l.OpensAtDeg.Known && l.SpreadMM.Known {
-		opens := s.Say(words.BoatsOpens, words.Args{"Clock": say.Clock(l.OpensAtDeg.Value, false)})
-		parts = slices.Insert(parts, len(parts)-1, opens)
+	opens := ""
+	if l.OpensAtDeg.Known {
+		opens = s.Say(words.BoatsOpens, words.Args{"Clock": say.Clock(l.OpensAtDeg.Value, false)})
 	}
-	return strings.Join(parts, ", ")
+	return strings.Join(say.KeptVisit(s, u, l, opens), ", ")
 }
