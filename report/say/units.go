@@ -84,6 +84,22 @@ func (u Units) Force(n float64) string {
 	return u.number(n/NPerLbf, 0) + " lb"
 }
 
+// ForceUnit is the unit forces are written in, with the newtons of one.
+func (u Units) ForceUnit() (name string, newtons float64) {
+	if u.Metric {
+		return "N", 1
+	}
+	return "lb", NPerLbf
+}
+
+// TorqueUnit is the same of moments, with the newton metres of one.
+func (u Units) TorqueUnit() (name string, newtonMetres float64) {
+	if u.Metric {
+		return "N m", 1
+	}
+	return "lb-ft", NmPerLbFt
+}
+
 // Moment writes a moment given in N mm.
 func (u Units) Moment(nmm float64) string {
 	if u.Metric {

@@ -13,6 +13,8 @@ import (
 	"aligner/assets/words"
 	"aligner/hulls/visit"
 	"aligner/hulls/visit/called"
+	"aligner/report/job"
+	"aligner/report/say"
 )
 
 // betweenForm is what stands between the halves.
@@ -71,6 +73,8 @@ type branchForm struct {
 	w              *Window
 	box            *fyne.Container
 	thrust, torque *field
+	units          [2]*widget.Label // over them
+	said           *widget.Label
 	shift, at      *field
 	job            *choice
 	other          *field
@@ -80,25 +84,26 @@ type branchForm struct {
 
 func newBranchForm(w *Window) *branchForm {
 	f := &branchForm{w: w}
-	say := func(id words.ID) string { return w.speaker.Say(id, nil) }
-	f.thrust = f.load(func(p *visit.UnderPower, v float64) { p.ThrustN = v })
-	f.torque = f.load(func(p *visit.UnderPower, v float64) { p.TorqueNM = v })
+	said := func(id words.ID) string { return w.speaker.Say(id, nil) }
+	f.thrust = f.load(say.Units.ForceUnit, func(p *visit.UnderPower, v float64) { p.ThrustN = v })
+	f.torque = f.load(say.Units.TorqueUnit, func(p *visit.UnderPower, v float64) { p.TorqueNM = v })
+	f.units, f.said = [2]*widget.Label{smallCaption(""), smallCaption("")}, wrapped("")
 	f.shift = w.lengthField(func(l visit.Length) { f.power(func(p *visit.UnderPower) { p.Shift = l }) })
 	f.at = w.placeField(func(deg float64) { f.power(func(p *visit.UnderPower) { p.ShiftOpensAtDeg = deg }) })
-	options := []string{say(words.LinkedNone)}
+	options := []string{said(words.LinkedNone)}
 	for _, job := range visit.LinkedJobs {
-		options = append(options, say(words.Of("linked", job)))
+		options = append(options, said(words.Of("linked", job)))
 	}
 	f.job = newChoice(w, options, func(i int) {
 		f.link(func(l *visit.Linked) { l.Job = append([]string{""}, visit.LinkedJobs...)[i] })
 	})
 	f.other = newField(w, func(text string) { f.link(func(l *visit.Linked) { l.Other = text }) })
-	f.moved = newChoice(w, []string{say(words.LinkedStands), say(words.LinkedWasMoved)}, func(i int) { f.link(func(l *visit.Linked) { l.OtherMoved = i == 1 }) })
-	f.linked = container.NewVBox(captioned(say(words.BeginLinkedOther), f.other), captioned(say(words.BeginLinkedMoved), f.moved))
-	f.box = container.NewVBox(w.heading(words.BeginPower), wrapped(say(words.BeginPowerSaid)),
-		pair(captioned(say(words.BeginThrust), f.thrust), captioned(say(words.BeginTorque), f.torque)),
-		pair(captioned(say(words.BeginShift), f.shift), captioned(say(words.BeginShiftAt), f.at)),
-		w.heading(words.BeginLinked), captioned(say(words.BeginLinkedJob), f.job), f.linked)
+	f.moved = newChoice(w, []string{said(words.LinkedStands), said(words.LinkedWasMoved)}, func(i int) { f.link(func(l *visit.Linked) { l.OtherMoved = i == 1 }) })
+	f.linked = container.NewVBox(captioned(said(words.BeginLinkedOther), f.other), captioned(said(words.BeginLinkedMoved), f.moved))
+	f.box = container.NewVBox(w.heading(words.BeginPower), f.said,
+		pair(container.NewBorder(f.units[0], nil, nil, nil, f.thrust), container.NewBorder(f.units[1], nil, nil, nil, f.torque)),
+		pair(captioned(said(words.BeginShift), f.shift), captioned(said(words.BeginShiftAt), f.at)),
+		w.heading(words.BeginLinked), captioned(said(words.BeginLinkedJob), f.job), f.linked)
 	return f
 }
 
@@ -108,15 +113,24 @@ func (f *branchForm) power(change func(*visit.UnderPower)) {
 	f.w.do(&visit.SetUnderPower{UnderPower: p})
 }
 
-// load is thrust or torque; an empty line is none.
-func (f *branchForm) load(put func(*visit.UnderPower, float64)) *field {
+// load is thrust or torque, in the unit on the screen unless it names one; an empty
+// line is none.
+func (f *branchForm) load(unit func(say.Units) (string, float64), put func(*visit.UnderPower, float64)) *field {
 	return newField(f.w, func(text string) {
-		v, ok := number(text)
-		if !ok && text != "" {
+		body := strings.TrimSpace(text)
+		_, per := unit(f.w.units())
+		for _, u := range []say.Units{{Metric: true}, {}} {
+			name, own := unit(u)
+			if rest, named := strings.CutSuffix(body, name); named {
+				body, per = rest, own
+			}
+		}
+		v, ok := number(body)
+		if !ok && body != "" {
 			f.w.tell(f.w.speaker.Say(words.BeginBadNumber, words.Args{"Text": text}))
 			return
 		}
-		f.power(func(p *visit.UnderPower) { put(p, v) })
+		f.power(func(p *visit.UnderPower) { put(p, v*per) })
 	})
 }
 
@@ -137,8 +151,13 @@ func (f *branchForm) show(d *visit.Document) {
 		}
 		return u.Plain(v, 1)
 	}
-	f.thrust.show(load(p.ThrustN))
-	f.torque.show(load(p.TorqueNM))
+	force, n := u.ForceUnit()
+	torque, nm := u.TorqueUnit()
+	f.units[0].SetText(f.w.speaker.Say(words.BeginThrust, words.Args{"Unit": force}))
+	f.units[1].SetText(f.w.speaker.Say(words.BeginTorque, words.Args{"Unit": torque}))
+	f.said.SetText(f.w.speaker.Say(words.BeginPowerSaid, words.Args{"Thrust": u.Force(1000), "Torque": job.TorqueOf(u, 300)}))
+	f.thrust.show(load(p.ThrustN / n))
+	f.torque.show(load(p.TorqueNM / nm))
 	f.shift.show(f.w.writeLength(p.Shift))
 	f.at.show(f.w.writePlace(p.ShiftOpensAtDeg))
 	f.job.show(placeOf(l.Job, visit.LinkedJobs))

@@ -3,6 +3,7 @@ package window
 // This file types in what makes a job other than the usual.
 
 import (
+	"math"
 	"testing"
 
 	"fyne.io/fyne/v2"
@@ -23,13 +24,20 @@ func TestUnderPowerAndLinkedAreTyped(t *testing.T) {
 	w.enter(stageBegin)
 	b := w.beginning.branch
 	w.win.Canvas().Focus(b.thrust)
-	fill(b.thrust, "900")
-	fill(b.torque, "180,5")
+	fill(b.thrust, "900 N")
+	fill(b.torque, "180,5 N m")
 	fill(b.shift, "2")
 	fill(b.at, "6")
 	v := w.history.Now().Visit
 	if p := v.UnderPower; p.ThrustN != 900 || p.TorqueNM != 180.5 || p.Shift.Thou() != 2 || p.ShiftOpensAtDeg != 180 {
 		t.Errorf("under power %+v", p)
+	}
+	if b.thrust.Text != "202.3" || b.torque.Text != "133.1" || b.units[0].Text != "Thrust, lb" || b.units[1].Text != "Torque, lb-ft" {
+		t.Errorf("shown as %q and %q, %q and %q", b.thrust.Text, b.torque.Text, b.units[0].Text, b.units[1].Text)
+	}
+	fill(b.thrust, "200")
+	if n := w.history.Now().Visit.UnderPower.ThrustN; math.Abs(n-889.644) > 0.001 { // 200 lbf, NIST SP 811
+		t.Errorf("200 lb come to %v N", n)
 	}
 	if b.linked.Visible() {
 		t.Error("another job is asked for though this is one of its own")

@@ -25,6 +25,7 @@ type sheet struct {
 	room *widget.Label
 
 	thrust, torque *page.Entry // under power
+	power          *widget.Label
 }
 
 type mountRow struct {
@@ -89,10 +90,11 @@ func (s *sheet) powerRow() {
 			})
 		}
 	}
-	power(s.thrust, func(p *visit.Power, v float64) { p.ThrustN = v })
-	power(s.torque, func(p *visit.Power, v float64) { p.TorqueNM = v })
-	s.box.Add(container.New(sheetShares, widget.NewLabel(s.w.speaker.Say(words.UnderPower, nil)), s.thrust, s.torque,
-		widget.NewLabel("N, N m")))
+	power(s.thrust, func(p *visit.Power, v float64) { _, n := s.w.units().ForceUnit(); p.ThrustN = v * n })
+	power(s.torque, func(p *visit.Power, v float64) { _, nm := s.w.units().TorqueUnit(); p.TorqueNM = v * nm })
+	s.power = widget.NewLabel("")
+	s.power.Truncation = fyne.TextTruncateEllipsis
+	s.box.Add(container.New(sheetShares, widget.NewLabel(s.w.speaker.Say(words.UnderPower, nil)), s.thrust, s.torque, s.power))
 }
 
 // typed turns a number field into an edit; what is no number is put back.
@@ -120,8 +122,11 @@ func (s *sheet) show(d *visit.Document) {
 			row.load.SetText(u.Force(s.w.now.result.MountLoadN[i]))
 		}
 	}
-	setEntry(s.thrust, u.Plain(d.Trial.ThrustN, 1))
-	setEntry(s.torque, u.Plain(d.Trial.TorqueNM, 1))
+	force, n := u.ForceUnit()
+	torque, nm := u.TorqueUnit()
+	s.power.SetText(force + ", " + torque)
+	setEntry(s.thrust, u.Plain(d.Trial.ThrustN/n, 1))
+	setEntry(s.torque, u.Plain(d.Trial.TorqueNM/nm, 1))
 	s.room.SetText(s.rooms())
 }
 

@@ -58,8 +58,8 @@ func (h *hands) begin(v *visit.Visit) {
 		h.fill("target's reason", b.target.reason, g.Reason)
 	}
 	if p := v.UnderPower; p != (visit.UnderPower{}) {
-		h.fill("thrust", b.branch.thrust, h.w.units().Plain(p.ThrustN, 1))
-		h.fill("torque", b.branch.torque, h.w.units().Plain(p.TorqueNM, 1))
+		h.fill("thrust", b.branch.thrust, h.w.units().Plain(p.ThrustN, 1)+" N")
+		h.fill("torque", b.branch.torque, h.w.units().Plain(p.TorqueNM, 1)+" N m")
 	}
 	if l := v.Linked; l.Job != "" {
 		h.choose("which of two jobs", b.branch.job, h.say(words.Of("linked", l.Job)))

@@ -188,6 +188,7 @@ func TestLookingAftTurnsTheViewAlone(t *testing.T) {
 func TestLeverAndPowerAreEdits(t *testing.T) {
 	w := opened(t, "Wren")
 	w.top.lever.SetChecked(true)
+	w.change(func(s *Settings) { s.Metric = true })
 	w.sheet.thrust.OnSubmitted("1000")
 	w.sheet.torque.OnSubmitted("300")
 	d := w.history.Now()
