@@ -22,7 +22,7 @@ func customer(in Input, o Options) (*drawer, error) {
 	y += 3
 	y += d.Paragraph(x, y, w, paper.Type{Points: 17, Bold: true}, d.customerHeadline(before, after)) + 2
 	said := d.customerBlocks(before, after)
-	const signed, titles = 13.0, 13.0
+	const signed, titles = 13.0, 17.0
 	k, room := 1.0, 0.0
 	for ; ; k *= 0.97 {
 		room = top + tall - signed - titles - y - d.blocksMM(said, k)

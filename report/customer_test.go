@@ -41,6 +41,17 @@ func TestGapsAreNotDrawnLikeAWreck(t *testing.T) {
 	}
 }
 
+// TestWhatIsLeftIsInTheHeadline: a flange that runs out is left to put right, however
+// well the engine stands.
+func TestWhatIsLeftIsInTheHeadline(t *testing.T) {
+	for name, left := range map[string]bool{"crooked-flange": true, "bent-shaft": true, "low-to-port": false} {
+		said := strings.Join(strings.Fields(text(t, made(t, worked(t, document(t, name)), Options{Kind: Customer, Quick: true}))), " ")
+		if got := strings.Contains(said, "something else is left to put right"); got != left {
+			t.Errorf("%s: something left: %v", name, got)
+		}
+	}
+}
+
 // TestToldWhatIsMeant: a gap left on purpose, for load or for the push of the
 // propeller, is told as meant, with the reason.
 func TestToldWhatIsMeant(t *testing.T) {

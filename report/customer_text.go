@@ -61,7 +61,7 @@ func (d *drawer) customerHeadline(before, after *stood) string {
 			return d.say(words.PaperHeadFine, nil)
 		}
 		return d.say(words.PaperHeadToDo, nil)
-	case d.e.Verdict == gauge.Within && len(d.failed()) > 0:
+	case d.e.Verdict == gauge.Within && (len(d.failed()) > 0 || d.untrue()):
 		return d.say(words.PaperHeadDoneBut, nil)
 	case d.e.Verdict == gauge.Within:
 		return d.say(words.PaperHeadDone, nil)
