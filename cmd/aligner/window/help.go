@@ -4,6 +4,8 @@ package window
 // be read.
 
 import (
+	"strings"
+
 	"aligner/assets/words"
 	"aligner/cmd/aligner/page"
 	"aligner/cmd/aligner/reader"
@@ -36,8 +38,9 @@ var stageHelp = [stages][]keyHelp{
 var (
 	alwaysHelp = []keyHelp{{"F1", words.HelpKeyHelp}, {"F2 \u2026 F8", words.HelpKeyStage}, {"Esc", words.HelpKeyEscape}, {"Ctrl+Z  Ctrl+Y", words.HelpKeyUndo},
 		{"Ctrl+R", words.HelpKeyCopy}, {"Ctrl+Shift+R", words.HelpKeyRows},
-		{string(boatsFunctionKey), words.HelpKeyBoats}, {string(pastKey), words.HelpKeyPast}, {string(troublesKey), words.HelpKeyTroubles}}
-	pictureHelp = []keyHelp{{"i l g n j o r", words.HelpKeyLetters}, {"w p t b h v e c m s", words.HelpKeyViews}, {"+ \u2212", words.HelpKeyTimes},
+		{string(boatsFunctionKey), words.HelpKeyBoats}, {string(pastKey), words.HelpKeyPast}, {string(troublesKey), words.HelpKeyTroubles},
+		{string(whysKey), words.HelpKeyWhys}, {"Ctrl+" + string(counterKey), words.HelpKeyCounter}, {"Ctrl+" + string(lessonsKey), words.HelpKeyLessons}}
+	pictureHelp = []keyHelp{{"PgUp PgDn", words.HelpKeyScroll}, {"i l g n j o r", words.HelpKeyLetters}, {"w p t b h v e c m s", words.HelpKeyViews}, {"+ \u2212", words.HelpKeyTimes},
 		{"f", words.HelpKeyFlip}, {"u", words.HelpKeyUnits}, {"x", words.HelpKeyStill}}
 )
 
@@ -52,6 +55,12 @@ var stageHelpWords = [stages][]words.ID{
 var jobStages = map[stage]job.Stage{stageBegin: job.LookingOver, stageLook: job.LookingOver, stageGauge: job.Gauging,
 	stageMove: job.Moving, stageFasten: job.Fastening, stageHandOver: job.HandingOver}
 
+// keyName writes keys as they stand on a keyboard of the language.
+func keyName(s words.Speaker, keys string) string {
+	return strings.NewReplacer("Ctrl", s.Say(words.KeyCtrl, nil), "Shift", s.Say(words.KeyShift, nil), "Del", s.Say(words.KeyDel, nil),
+		"Enter", s.Say(words.KeyEnter, nil), "PgUp", s.Say(words.KeyPageUp, nil), "PgDn", s.Say(words.KeyPageDown, nil)).Replace(keys)
+}
+
 // showHelp turns to what is said of the present stage.
 func (w *Window) showHelp() {
 	at := w.stage
@@ -63,7 +72,7 @@ func (w *Window) showHelp() {
 		}
 		keys := func(list []keyHelp) (lines []reader.Line) {
 			for _, k := range list {
-				lines = append(lines, reader.Line{Key: k.key, Text: say(k.does)})
+				lines = append(lines, reader.Line{Key: keyName(d.Speaker, k.key), Text: say(k.does)})
 			}
 			return lines
 		}
