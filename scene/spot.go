@@ -24,14 +24,16 @@ const behindCouplingMM = 30
 // spotRadiusPX is its size in the picture.
 const spotRadiusPX = 6
 
-// markSpot draws it where the shaft half carries it.
+// markSpot draws it where the shaft carries it: a crooked half is drawn crooked on a
+// straight shaft.
 func (m *Model) markSpot(s *State, c *ink, o *render.Overlay) {
 	if s.Spot == nil {
 		return
 	}
 	sin, cos := math.Sincos(s.Spot.TurnDeg * math.Pi / 180)
 	r := m.hull.Shaft.DiameterMM/2 + 1
-	at := m.posed.half.Apply(mgl64.Vec3{-m.hull.Coupling.ShaftHalfLengthMM - behindCouplingMM, -r * sin, r * cos})
+	x := -m.hull.Coupling.ShaftHalfLengthMM - behindCouplingMM
+	at := m.onShaft(m.posed.now, x, m.posed.n).Apply(mgl64.Vec3{x, -r * sin, r * cos})
 	o.Dots = append(o.Dots, render.Dot{At: at, Radius: spotRadiusPX, Ring: c.active, Width: 4, Behind: render.FaintBehind})
 	if s.Spot.Text != "" {
 		o.Labels = append(o.Labels, render.Label{At: at, Text: s.Spot.Text, Font: s.Font, Pivot: [2]float32{0, 1}, Offset: [2]float32{14, -30},

@@ -178,8 +178,11 @@ func tipsAbout(s words.Speaker, u Units, h *hulls.Hull, w *why.Why) string {
 	case x > closeByMM:
 		id = words.WhyLineAhead
 	}
-	return s.Say(words.WhyLineThrough, words.Args{"Way": s.Say(way, nil),
-		"Place": s.Say(id, words.Args{"Distance": u.Plain(math.Round(math.Abs(x)), 0) + " mm"})})
+	where := s.Say(id, words.Args{"Distance": u.Plain(math.Round(math.Abs(x)), 0) + " mm"})
+	if way == words.WhyLineUpright {
+		return s.Say(words.WhyLineUpright, words.Args{"Place": where})
+	}
+	return s.Say(words.WhyLineThrough, words.Args{"Way": s.Say(way, nil), "Place": where})
 }
 
 // closeByMM is as near to the face as makes no difference to the eye.

@@ -160,6 +160,7 @@ const (
 	arcPast    = 1.25
 	arcHalfMM  = 170
 	arcPieces  = 16
+	crossing   = 0.3 // athwart part of its direction from which a line crosses the boat
 )
 
 // markLine is the line the engine tips about, and an arc for which way round.
@@ -169,14 +170,17 @@ func (s *side) markLine() {
 		return
 	}
 	along := mgl64.Vec3(line.Along)
-	// The middle of what is drawn of it is where it crosses the boat's middle.
+	// The middle of what is drawn of it is where it crosses the boat's middle; of one
+	// that stands or runs along it, where it passes nearest to the engine.
+	middle := s.onBed(mgl64.Vec3(s.hull.Engine.CentreOfMassMM))
 	at := mgl64.Vec3(line.At)
-	if math.Abs(along[1]) > 1e-6 {
+	if math.Abs(along[1]) > crossing {
 		at = at.Sub(along.Mul(at[1] / along[1]))
+	} else {
+		at = at.Add(along.Mul(middle.Sub(at).Dot(along)))
 	}
 	st := &s.picture.State
 	st.Axis = &scene.Axis{At: at, Along: along, HalfMM: axisHalfMM, Text: s.p.say(words.WhyThisLine, nil)}
-	middle := s.onBed(mgl64.Vec3(s.hull.Engine.CentreOfMassMM))
 	foot := at.Add(along.Mul(middle.Sub(at).Dot(along)))
 	arm := middle.Sub(foot).Mul(arcPast)
 	if arm.Len() < 1 {

@@ -28,6 +28,8 @@ type Page struct {
 	steps  *fyne.Container
 	below  *container.Scroll
 	halves *container.Split
+	grow   *page.Grow
+	large  *container.ThemeOverride // of the words
 	quiet  bool
 	all    fyne.CanvasObject
 }
@@ -69,11 +71,24 @@ func (p *Page) lay() {
 	p.told.Hide()
 	both := func(a, b fyne.CanvasObject) *fyne.Container { return container.NewGridWithColumns(2, a, b) }
 	p.steps = both(p.sides[0].words, p.sides[1].words)
-	p.below = container.NewVScroll(container.NewStack(p.steps, p.told))
+	grow := &page.Grow{PerWidth: timesPerWidth, Least: 1, Most: mostLarger, Changed: p.sizeType}
+	p.grow, p.large = grow, grow.Over(container.NewStack(p.steps, p.told))
+	p.below = container.NewVScroll(p.large)
 	pictures := both(p.sides[0].picture, p.sides[1].picture)
 	p.halves = container.NewVSplit(pictures, p.below)
 	p.halves.SetOffset(picturesShare)
-	p.all = container.NewPadded(container.NewBorder(top, nil, nil, nil, p.halves))
+	p.all = container.New(grow, container.NewBorder(top, nil, nil, nil, p.halves))
+}
+
+// A class stands back: type is so many times its usual size in a window so wide.
+const timesPerWidth, mostLarger = 1.0 / 1280, 1.8
+
+// sizeType shows the pictures' words in the type's size.
+func (p *Page) sizeType() {
+	for _, s := range p.sides {
+		s.picture.SetTextSize(float64(p.grow.Times()) * p.desk.Looks.TextSize)
+		s.picture.Refresh()
+	}
 }
 
 // The moves' names are read in so much width; the pictures have so much of the height,
@@ -126,6 +141,7 @@ func (p *Page) showTable() {
 	}
 	if len(p.told.Objects) == 0 {
 		p.told.Add(p.newTable())
+		p.large.Refresh() // it is in large type too
 	}
 	p.steps.Hide()
 	p.told.Show()

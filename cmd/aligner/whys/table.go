@@ -56,6 +56,7 @@ func (p *Page) newTable() fyne.CanvasObject {
 		put(fine(u, math.Hypot(r.SD[0], r.SD[1]), false), false, true)
 		put(say.WhyCoupling(p.desk.Speaker, u, &why.Why{FaceMM: r.FaceMM}), false, false)
 	}
+	cells.First *= p.grow.Times()
 	title := read(say.WhyTitle(p.desk.Speaker, u, &s.hull, s.held))
 	title.TextStyle.Bold = true
 	return container.NewVBox(title, container.New(cells, objects...), read(p.say(words.WhyTableRead, words.Args{"Unit": u.GapUnit()})), read(p.say(words.WhyWords, nil)))
