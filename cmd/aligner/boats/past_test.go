@@ -55,7 +55,7 @@ func pastOf(t *testing.T, b *logbook.Book) hulls.Hull {
 func TestWhatMovedIsOneKeyFromHerVisits(t *testing.T) {
 	for language, want := range map[string][]string{
 		"en": {"Since 2025-05-01, 365 days, 60 engine hours:", "fore starboard +1.5 mm", ": the nut of fore starboard backed off by about"},
-		"de": {"Seit 2025-05-01, 365 Tage, 60 Motorstunden:", ": die Mutter von fore starboard hat sich um etwa"},
+		"de": {"Seit 2025-05-01, 365 Tage, 60 Motorstunden:", ": die Mutter von STB vorn hat sich um etwa"},
 	} {
 		b := shelfOf(t)
 		pastOf(t, b)
