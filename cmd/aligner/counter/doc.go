@@ -16,5 +16,7 @@
 // wanted it goes a step at a time. What it costs to leave the boat so is worked out and
 // graded by report/cost, the number behind each word below it in smaller type.
 //
-// While nothing is played nothing is redrawn.
+// Type grows with the window (page.Grow, large.go says how far); T shows the boat's
+// movement at its true size, Up, Down and the page keys leaf through the words. While
+// nothing is played nothing is redrawn.
 package counter

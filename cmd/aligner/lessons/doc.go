@@ -12,5 +12,7 @@
 //
 // Space and Backspace go a step further and back; up and down choose a lesson; a
 // number or a choice answers (1, 2, 3). A lesson file of one's own is opened by its
-// button or dropped on the window.
+// button or dropped on the window. The learner may drag a mount, or choose it by M and
+// turn its nut by + and -, and see the faces answer; Home, or the next step, puts the
+// boat back (own.go). The lesson's answer stays its own.
 package lessons

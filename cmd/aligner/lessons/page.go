@@ -201,6 +201,18 @@ func (p *Page) Open(path string) {
 	p.tell(p.desk.Speaker.Retell(err.Error()))
 }
 
+// Dropped opens lesson files dropped on the window, and reports whether there were any.
+func (p *Page) Dropped(paths []string) bool {
+	taken := false
+	for _, path := range paths {
+		if strings.HasSuffix(path, lesson.Ext) {
+			p.Open(path)
+			taken = true
+		}
+	}
+	return taken
+}
+
 // Content is the page.
 func (p *Page) Content() fyne.CanvasObject { return p.all }
 

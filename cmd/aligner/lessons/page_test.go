@@ -90,6 +90,9 @@ func TestALessonOfOnesOwn(t *testing.T) {
 	if n := len(p.lessons); p.at != n-1 || p.lessons[n-1].Title["en"] != "My own" {
 		t.Errorf("at %d of %d", p.at, n)
 	}
+	if n := len(p.lessons); p.Dropped([]string{"boat.hull.json"}) || !p.Dropped([]string{file}) || len(p.lessons) != n+1 {
+		t.Errorf("dropped: %d lessons, were %d", len(p.lessons), n)
+	}
 	if err := os.WriteFile(file, []byte(`{"format": "lesson/1"}`), 0o600); err != nil {
 		t.Fatal(err)
 	}

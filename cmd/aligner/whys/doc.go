@@ -12,6 +12,9 @@
 //	|  ...             sum so far |  ...              sum so far |
 //	+-----------------------------+-----------------------------+
 //
+// The picture is built up with the words (built.go): nut, line, face, coupling, shaft,
+// each with arrows for what is new and seen from where it shows best.
+//
 // Space goes a step further, Backspace one back, Home to the start, up and down
 // choose another nut, T shows the table of all nuts, Page Up and Down leaf. What is said and drawn is worked
 // out by kinematics/why and said by report/say; the page holds only which nut and
