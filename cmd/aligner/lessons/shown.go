@@ -80,9 +80,11 @@ func (s *shown) state(state kinematics.State, times float64) bool {
 	return true
 }
 
-// facesAnew shows the faces as worked out last.
+// facesAnew shows the faces as worked out last, looking forward whatever the reader's
+// own way: the lessons' clock positions are meant so.
 func (p *Page) facesAnew() {
 	looks := p.desk.Looks
+	looks.LookingAft = false
 	looks.TextSize *= float64(p.grow.Times())
 	p.faces.SetResult(&p.show.result, p.show.lesson.Hull.Coupling.OuterDiameterMM, looks)
 }
