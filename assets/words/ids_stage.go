@@ -26,6 +26,7 @@ const (
 	LookMeans           ID = "look_means"
 	LookStanding        ID = "look_standing"
 	HandOverProvisional ID = "hand_over_provisional"
+	HandOverNotWithin   ID = "hand_over_not_within"
 	HandOverFinal       ID = "hand_over_final"
 	HandOverDue         ID = "hand_over_due"
 	HandOverDone        ID = "hand_over_done"

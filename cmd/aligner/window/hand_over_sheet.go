@@ -166,6 +166,9 @@ func (w *Window) fastened(f *visit.Fasten) string {
 func (s *handOverSheet) standingLines(d *visit.Document) []string {
 	sp := s.w.speaker
 	reasons := job.Provisional(&d.Hull, &d.Visit)
+	if e := s.w.mind.estimate; len(reasons) == 0 && e != nil && e.Status == gauge.Ready && e.Verdict != gauge.Within {
+		return []string{sp.Say(words.HandOverNotWithin, nil)}
+	}
 	if len(reasons) == 0 {
 		return []string{sp.Say(words.HandOverFinal, nil)}
 	}

@@ -9,6 +9,7 @@ import (
 	"aligner/assets/words"
 	"aligner/hulls/visit"
 	"aligner/kinematics"
+	"aligner/report/job"
 	"aligner/report/say"
 )
 
@@ -93,5 +94,12 @@ func (w *Window) describe(e visit.Edit) string {
 		return move
 	}
 	id, args := e.Words()
+	if f, ok := e.(*visit.RecordFastening); ok { // the file's own words are no one's language
+		what := job.Fastened(w.speaker, w.units(), &f.Fasten)
+		if f.Fasten.Kind == visit.Slackened {
+			return what
+		}
+		args = map[string]any{"What": what}
+	}
 	return w.speaker.Say(words.ID(id), args)
 }

@@ -113,11 +113,15 @@ type bottomStrip struct {
 	views   *press
 	quiet   bool
 	speaker words.Speaker
+	win     fyne.Window
 }
+
+// roomyFrom is how wide a window has room for the whole of how the shaft is held.
+const roomyFrom = 1100
 
 func newBottomStrip(w *Window) *bottomStrip {
 	s := w.speaker
-	b := &bottomStrip{speaker: s}
+	b := &bottomStrip{speaker: s, win: w.win}
 	var ways []string
 	for _, held := range visit.HeldWays {
 		ways = append(ways, s.Say(words.Of("held", held), nil))
@@ -164,6 +168,15 @@ func (b *bottomStrip) show(d *visit.Document) {
 	b.quiet = true
 	defer func() { b.quiet = false }()
 	b.held.SetSelectedIndex(slices.Index(visit.HeldWays, d.Trial.Held))
+	short := b.held.Selected
+	if b.win.Canvas().Size().Width < roomyFrom {
+		short = "0000000000" // ten letters of it, for the slider's sake
+	}
+	if b.held.PlaceHolder != short { // a choice is as wide as that, whatever it shows
+		b.held.PlaceHolder = short
+		b.held.Refresh()
+		b.box.Refresh()
+	}
 }
 
 // write says how much movement is exaggerated.
