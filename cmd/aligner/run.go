@@ -26,6 +26,7 @@ type commands struct {
 	Sheet    sheetCmd    `cmd:"" help:"${help_sheet}"`
 	Problem  problemCmd  `cmd:"" name:"report-problem" help:"${help_problem}"`
 	Lessons  lessonsCmd  `cmd:"" help:"${help_lessons}"`
+	Practice practiceCmd `cmd:"" help:"${help_practice}"`
 	Why      whyCmd      `cmd:"" help:"${help_why}"`
 	Trouble  troubleCmd  `cmd:"" help:"${help_trouble}"`
 	Check    checkCmd    `cmd:"" help:"${help_check}"`
