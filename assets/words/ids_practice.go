@@ -89,4 +89,9 @@ const (
 	HelpPracticeResults      ID = "help_practice_results"
 	HelpPracticeOf           ID = "help_practice_of"
 	HelpPracticeRows         ID = "help_practice_rows"
+	PracticeNoGauging        ID = "practice_no_gauging"
+	PracticeShaftHeld        ID = "practice_shaft_held"
+	PracticeFlats            ID = "practice_flats"
+	PracticeShims            ID = "practice_shims"
+	PracticeSlide            ID = "practice_slide"
 )

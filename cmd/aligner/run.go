@@ -99,6 +99,7 @@ func helpWords() kong.Vars {
 		words.HelpProblem, words.HelpProblemVisit, words.HelpProblemOut,
 		words.HelpSheet, words.HelpSheetKind, words.HelpSheetOut, words.HelpSheetPaper, words.HelpSheetLooking, words.HelpSheetUntil,
 		words.HelpLessons, words.HelpLessonsList, words.HelpLessonsShow, words.HelpLesson, words.HelpLessonAnswer,
+		words.HelpPractice, words.HelpPracticeList, words.HelpPracticeResults, words.HelpPracticeOf, words.HelpPracticeRows,
 		words.HelpWhy, words.HelpWhyNut, words.HelpWhySlide,
 		words.HelpTrouble, words.HelpTroubleOf, words.HelpTroubleSymptom, words.HelpTroubleTest,
 		words.HelpHulls, words.HelpHullsList, words.HelpHullsShow, words.HelpHull,

@@ -14,6 +14,7 @@ import (
 	"aligner/assets/words"
 	"aligner/cmd/aligner/window"
 	"aligner/hulls"
+	"aligner/report/learners"
 )
 
 // windowCmd is the program without a verb, or with a file alone.
@@ -80,6 +81,9 @@ func openWindow(name string) error {
 	}
 	log := faultLog()
 	w.Program, w.Faults = programName(), log
+	if book, err := logbookPath(); err == nil {
+		w.Learners = learners.Beside(book)
+	}
 	defer log.Panic()
 	w.Keep(keeper, going)
 	if languageAsked { // else what the mechanic chose

@@ -28,7 +28,7 @@ type Debrief struct {
 // Mistake is one thing a master would have told the learner off for.
 type Mistake struct {
 	Kind Kind `json:"kind"`
-	Act  int  `json:"act"` // counted from 0; the last: of the whole work
+	Act  int  `json:"act"` // counted from 0; -1: of the whole work
 	// How large: by how much a move widened the true gap, how far a half runs out, what
 	// was left; MM out of one plane. Mounts it was made at.
 	Thou   float64  `json:"thou,omitempty"`
@@ -100,6 +100,9 @@ type judge struct {
 	stuckKnown bool
 }
 
+// ofTheWhole stands for an act where a mistake is of no single one.
+const ofTheWhole = -1
+
 func (j *judge) fault(act int, m Mistake) {
 	m.Act = act
 	// A fault made again and again is told once.
@@ -129,19 +132,18 @@ func (j *judge) sum() error {
 		return err
 	}
 	limit := visit.DefaultRule.Limit.Thou() + overThou
-	end := len(j.Acts)
 	j.d.LeftThou, j.d.Yours = left, j.Tally()
 	j.d.Passed = left <= limit && j.tight
 	switch {
 	case !j.tight:
-		j.fault(end, Mistake{Kind: LeftLoose})
+		j.fault(ofTheWhole, Mistake{Kind: LeftLoose})
 	case !j.gauged(j.Visit()):
-		j.fault(end, Mistake{Kind: NotGaugedTight})
+		j.fault(ofTheWhole, Mistake{Kind: NotGaugedTight})
 	case left <= limit:
 	case marks <= limit && j.untrueTIR() >= tellTaleThou:
-		j.fault(end, Mistake{Kind: ChasedRunOut, Thou: left})
+		j.fault(ofTheWhole, Mistake{Kind: ChasedRunOut, Thou: left})
 	default:
-		j.fault(end, Mistake{Kind: LeftOutside, Thou: left})
+		j.fault(ofTheWhole, Mistake{Kind: LeftOutside, Thou: left})
 	}
 	return j.judgeTwist()
 }

@@ -156,7 +156,7 @@ func (j *judge) judgeTwist() error {
 		return err
 	}
 	if yours > tools+twistMM {
-		j.fault(len(j.Acts), Mistake{Kind: Twisted, MM: yours})
+		j.fault(ofTheWhole, Mistake{Kind: Twisted, MM: yours})
 	}
 	return nil
 }

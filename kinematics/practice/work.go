@@ -17,6 +17,7 @@ import (
 type Work struct {
 	Task Task
 	Acts []Act
+	Told []Told // by act
 
 	bench          *rounds.Bench
 	hidden         hidden
@@ -139,7 +140,7 @@ func (w *Work) Do(a Act) (Told, error) {
 	}
 	told, err := w.act(a)
 	if err == nil {
-		w.Acts = append(w.Acts, a)
+		w.Acts, w.Told = append(w.Acts, a), append(w.Told, told)
 	}
 	return told, err
 }

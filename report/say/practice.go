@@ -82,7 +82,11 @@ func Debrief(s words.Speaker, u Units, h *hulls.Hull, d *practice.Debrief) []str
 	}
 	lines = append(lines, s.Say(words.PracticeMistakes, nil))
 	for _, m := range d.Mistakes {
-		lines = append(lines, s.Say(words.PracticeAtAct, words.Args{"Number": m.Act + 1, "Text": Mistake(s, u, m)}))
+		text := Mistake(s, u, m)
+		if m.Act >= 0 {
+			text = s.Say(words.PracticeAtAct, words.Args{"Number": m.Act + 1, "Text": text})
+		}
+		lines = append(lines, text)
 	}
 	return lines
 }

@@ -152,6 +152,7 @@ func (w *Window) shortcuts() {
 	c := w.win.Canvas()
 	c.AddShortcut(&desktop.CustomShortcut{KeyName: counterKey, Modifier: fyne.KeyModifierControl}, func(fyne.Shortcut) { w.seeCounter() })
 	c.AddShortcut(&desktop.CustomShortcut{KeyName: lessonsKey, Modifier: fyne.KeyModifierControl}, func(fyne.Shortcut) { w.seeLessons() })
+	c.AddShortcut(&desktop.CustomShortcut{KeyName: practiceKey, Modifier: fyne.KeyModifierControl}, func(fyne.Shortcut) { w.seePractice() })
 	c.AddShortcut(&fyne.ShortcutUndo{}, func(fyne.Shortcut) {
 		if p, ok := w.page.(page.WithPast); ok {
 			p.Undo()

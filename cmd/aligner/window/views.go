@@ -133,6 +133,7 @@ func (w *Window) showMore(from fyne.CanvasObject) {
 		fyne.NewMenuItem(w.speaker.Say(words.WithKey, words.Args{"What": w.speaker.Say(words.WhyTitle, nil), "Key": string(whysKey)}), w.seeWhys),
 		fyne.NewMenuItem(w.speaker.Say(words.WithKey, words.Args{"What": w.speaker.Say(words.CounterTitle, nil), "Key": keyName(w.speaker, "Ctrl+"+string(counterKey))}), w.seeCounter),
 		fyne.NewMenuItem(w.speaker.Say(words.WithKey, words.Args{"What": w.speaker.Say(words.LessonTitle, nil), "Key": keyName(w.speaker, "Ctrl+"+string(lessonsKey))}), w.seeLessons),
+		fyne.NewMenuItem(w.speaker.Say(words.WithKey, words.Args{"What": w.speaker.Say(words.PracticeTitle, nil), "Key": keyName(w.speaker, "Ctrl+"+string(practiceKey))}), w.seePractice),
 		item(words.HelpButton, w.showHelp),
 		item(words.LookBringPage, w.showBring),
 		item(words.CopyText, func() { w.copyResults(false) }),

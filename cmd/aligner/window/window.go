@@ -15,10 +15,12 @@ import (
 	"aligner/cmd/aligner/drawn"
 	"aligner/cmd/aligner/faults"
 	"aligner/cmd/aligner/page"
+	"aligner/cmd/aligner/practice"
 	"aligner/hulls"
 	"aligner/hulls/visit"
 	"aligner/hulls/visit/builtin"
 	"aligner/kinematics"
+	"aligner/report/learners"
 	"aligner/report/say"
 )
 
@@ -67,16 +69,18 @@ type Window struct {
 	title string
 
 	// Program is what made this, with its version, for paper and reports; Faults
-	// is where faults are written down, nil: nowhere. Both are set before anything
-	// is shown.
+	// is where faults are written down, nil: nowhere; Learners is where practice is
+	// kept. They are set before anything is shown.
 	Program  string
 	Faults   *faults.Log
+	Learners learners.File
 	showLink func(*url.URL) // in place of the system's; nil: the system's
 
-	whole    fyne.CanvasObject // the window without a page
-	page     page.Page         // nil: the boat
-	openPage opener            // makes the page anew
-	over     func()            // closes a form that stands over it all; nil: none
+	whole      fyne.CanvasObject // the window without a page
+	page       page.Page         // nil: the boat
+	openPage   opener            // makes the page anew
+	practising *practice.Session // nil: not yet turned to
+	over       func()            // closes a form that stands over it all; nil: none
 }
 
 // New fills a window with a hull. open finds another by its name or file and

@@ -1,0 +1,224 @@
+package practice
+
+// This file is the page: its parts, where they stand, and the keys.
+
+import (
+	"slices"
+	"strconv"
+
+	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/container"
+	"fyne.io/fyne/v2/widget"
+
+	"aligner/assets/words"
+	"aligner/cmd/aligner/drawn"
+	"aligner/cmd/aligner/page"
+	"aligner/kinematics/practice"
+	"aligner/report/learners"
+	"aligner/report/say"
+	"aligner/scene"
+)
+
+// Page is the page of practice.
+type Page struct {
+	desk    page.Desk
+	s       *Session
+	results []learners.Result // kept before
+	busy    bool              // a boat is being made ready, or a work judged
+
+	learner       *page.Entry
+	grade, number *page.Choice
+	begin         *page.Button
+	told          *widget.Label // the task, or what was refused
+	tally         *widget.Label
+	log           *page.List
+	picture       *drawn.Picture
+	faces         *drawn.Faces
+	sheet         *sheet
+	end           *end
+	right         *fyne.Container // sheet or end
+	all           fyne.CanvasObject
+}
+
+// New makes the page of a session.
+func New(desk page.Desk, s *Session) *Page {
+	p := &Page{desk: desk, s: s, faces: drawn.NewFaces(), told: running(), tally: running()}
+	p.learner = page.NewEntry(p.keys)
+	p.learner.SetPlaceHolder(p.say(words.PracticeLearner, nil))
+	p.learner.SetText(s.Learner)
+	var grades, numbers []string
+	for _, g := range practice.Grades {
+		grades = append(grades, say.Grade(desk.Speaker, g))
+	}
+	for n := range practice.Numbers {
+		numbers = append(numbers, p.say(words.PracticeBoat, nil)+" "+strconv.Itoa(n+1))
+	}
+	p.grade = page.NewChoice(p.keys, grades, func(i int) { s.Task.Grade = practice.Grades[i] })
+	p.number = page.NewChoice(p.keys, numbers, func(i int) { s.Task.Number = i + 1 })
+	p.begin = page.NewButton(p.keys, p.say(words.PracticeBegin, nil), func() { p.beginTask(s.Task) })
+	p.begin.Importance = widget.HighImportance
+	p.log = page.NewList(p.keys, p.lines, newLine, p.line, nil)
+	p.picture = drawn.NewPicture(drawn.Onlooker{Key: p.TypedKey, Rune: p.TypedRune})
+	st := &p.picture.State
+	st.Show = scene.ShowHull | scene.ShowNames | scene.ShowDirections | scene.ShowTrueLine | scene.ShowBed
+	st.Words, st.Dark = say.Marks(desk.Speaker), desk.Looks.Dark
+	p.picture.SetTextSize(desk.Looks.TextSize)
+	p.faces.Words = say.Faces(desk.Speaker)
+	p.sheet, p.end = newSheet(p), newEnd(p)
+	p.lay()
+	p.readResults()
+	p.boat()
+	p.show()
+	return p
+}
+
+func (p *Page) say(id words.ID, args words.Args) string { return p.desk.Speaker.Say(id, args) }
+
+func running() *widget.Label {
+	l := widget.NewLabel("")
+	l.Wrapping = fyne.TextWrapWord
+	return l
+}
+
+func newLine() fyne.CanvasObject {
+	l := widget.NewLabel("")
+	l.Truncation = fyne.TextTruncateEllipsis
+	return l
+}
+
+// Where things stand, in parts of the page.
+const (
+	leftShare, leftLeast   = 0.38, 280
+	sheetShare, sheetLeast = 0.6, 300
+	nameWide, gradeWide    = 140, 180
+)
+
+// lay puts the parts where doc.go draws them.
+func (p *Page) lay() {
+	leave := page.NewButton(p.desk.Key, p.say(words.PageBack, nil), p.desk.Back)
+	wide := func(o fyne.CanvasObject, width float32) fyne.CanvasObject {
+		return container.NewGridWrap(fyne.NewSize(width, o.MinSize().Height), o)
+	}
+	top := container.New(&page.Flow{Narrow: leftLeast}, wide(p.learner, nameWide), wide(p.grade, gradeWide), p.number, p.begin, leave)
+	left := container.NewGridWithRows(2, p.picture, p.faces)
+	p.right = container.NewStack()
+	sheet := container.NewBorder(p.told, nil, nil, nil, p.right)
+	log := container.NewBorder(p.tally, nil, nil, nil, p.log)
+	right := container.New(page.Columns{Share: sheetShare, Least: sheetLeast}, sheet, log)
+	p.all = container.NewPadded(container.NewBorder(top, nil, nil, nil, container.New(page.Columns{Share: leftShare, Least: leftLeast}, left, right)))
+}
+
+// readResults reads what was kept before.
+func (p *Page) readResults() {
+	all, _, err := p.s.File.All()
+	if err != nil {
+		p.s.trouble = err
+	}
+	slices.Reverse(all)
+	p.results = all
+}
+
+// beginTask makes a boat ready, off the window's thread: one with a stuck nut is
+// worked once by the tool for it.
+func (p *Page) beginTask(t practice.Task) {
+	if p.busy {
+		return
+	}
+	if learners.CheckName(p.learner.Text) != nil {
+		p.told.SetText(p.say(words.PracticeNameBad, nil))
+		p.desk.Window.Canvas().Focus(p.learner)
+		return
+	}
+	p.s.Learner, p.s.Task = p.learner.Text, t
+	var w *practice.Work
+	var err error
+	p.aside(func() { w, err = practice.Begin(t) }, func() {
+		if err != nil {
+			p.told.SetText(p.desk.Speaker.Retell(err.Error()))
+			return
+		}
+		p.s.begin(w)
+		p.boat()
+		p.show()
+		p.desk.Window.Canvas().Focus(p.sheet.at)
+	})
+}
+
+// aside does work off the window's thread, one at a time.
+func (p *Page) aside(work, rest func()) {
+	p.busy = true
+	done := func() {
+		p.busy = false
+		rest()
+	}
+	if p.desk.Aside == nil {
+		work()
+		done()
+		return
+	}
+	p.desk.Aside(work, done)
+}
+
+// do does one act and shows it, or what it was refused for.
+func (p *Page) do(a practice.Act) bool {
+	if p.s.work == nil || p.busy {
+		return false
+	}
+	err := p.s.do(a)
+	p.show()
+	if err != nil {
+		p.told.SetText(p.desk.Speaker.Retell(err.Error()))
+	}
+	return err == nil
+}
+
+// handOver ends the work and judges it.
+func (p *Page) handOver(c practice.Cause) {
+	if !p.do(practice.Act{HandOver: &practice.HandOver{Cause: c}}) {
+		return
+	}
+	w := p.s.work
+	var d *practice.Debrief
+	var err error
+	p.aside(func() { d, err = practice.Judge(w.Task, w.Acts) }, func() {
+		if err != nil {
+			p.told.SetText(p.desk.Speaker.Retell(err.Error()))
+			return
+		}
+		p.s.ended(d)
+		p.readResults()
+		p.show()
+		p.desk.Window.Canvas().Focus(p.end.next)
+	})
+}
+
+// Content is the page.
+func (p *Page) Content() fyne.CanvasObject { return p.all }
+
+// Focus is where the next thing is typed.
+func (p *Page) Focus() fyne.Focusable {
+	switch {
+	case p.s.work == nil && p.s.Learner == "":
+		return p.learner
+	case p.s.work == nil:
+		return p.begin
+	case p.s.debrief != nil:
+		return p.end.next
+	}
+	return p.sheet.at
+}
+
+func (p *Page) keys(k *fyne.KeyEvent) bool { return p.desk.Key(k) }
+
+// TypedKey takes keys that nothing has.
+func (p *Page) TypedKey(k *fyne.KeyEvent) {
+	if !p.keys(k) {
+		p.log.Arrows(k)
+	}
+}
+
+// TypedRune has no letters of its own.
+func (p *Page) TypedRune(rune) {}
+
+// Close gives the picture back.
+func (p *Page) Close() { p.picture.Close() }

@@ -1,0 +1,264 @@
+package practice
+
+// This file is the sheet a learner works on: gauge, turn, tighten and hand over.
+
+import (
+	"strconv"
+	"strings"
+
+	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/container"
+	"fyne.io/fyne/v2/widget"
+
+	"aligner/assets/words"
+	"aligner/cmd/aligner/page"
+	"aligner/hulls/visit"
+	"aligner/kinematics/practice"
+	"aligner/report/say"
+	"aligner/scene"
+)
+
+// turnsDeg are how far shaft or flange can be turned.
+var turnsDeg = []float64{0, 90, 180, 270}
+
+type sheet struct {
+	p *Page
+
+	held, shaft, flange *page.Choice
+	hold                *page.Button
+	at                  *page.Entry // places to be read
+	clock               [12]*page.Button
+	mounts              *fyne.Container
+	nuts, slides        []*page.Entry // by mount
+	tighten, over       *page.Button
+	cause               *page.Choice
+	all                 *container.Scroll
+}
+
+func newSheet(p *Page) *sheet {
+	s := &sheet{p: p, mounts: container.NewVBox()}
+	var ways, degrees, causes []string
+	for _, h := range practice.HeldWays {
+		ways = append(ways, p.say(words.Of("held", string(h)), nil))
+	}
+	for _, deg := range turnsDeg {
+		degrees = append(degrees, p.desk.Looks.Units.Plain(deg, 0)+"°")
+	}
+	for _, c := range practice.Causes {
+		causes = append(causes, say.PracticeCause(p.desk.Speaker, c))
+	}
+	s.held, s.shaft, s.flange = s.choice(ways), s.choice(degrees), s.choice(degrees)
+	s.shaft.OnChanged = func(string) { s.flange.Put(s.shaft.SelectedIndex()) } // bolted or not, they are usually turned together
+	s.cause = s.choice(causes)
+	s.at = page.NewEntry(p.keys)
+	s.at.SetPlaceHolder(p.say(words.PracticeReadHere, nil))
+	s.at.OnSubmitted = s.read
+	s.tighten = s.button(words.PracticeTighten, func() { p.do(practice.Act{Fasten: &practice.Fasten{}}) })
+	s.lay()
+	return s
+}
+
+func (s *sheet) choice(options []string) *page.Choice {
+	c := page.NewChoice(s.p.keys, options, nil)
+	c.Put(0)
+	return c
+}
+
+func (s *sheet) button(id words.ID, do func()) *page.Button {
+	return page.NewButton(s.p.keys, s.p.say(id, nil), do)
+}
+
+func (s *sheet) heading(id words.ID) fyne.CanvasObject {
+	l := running()
+	l.TextStyle.Bold = true
+	l.SetText(s.p.say(id, nil))
+	return l
+}
+
+func (s *sheet) lay() {
+	labelled := func(id words.ID, o fyne.CanvasObject) fyne.CanvasObject {
+		l := widget.NewLabel(s.p.say(id, nil))
+		l.Truncation = fyne.TextTruncateEllipsis
+		return container.NewVBox(l, o)
+	}
+	ways := container.NewGridWithColumns(3, labelled(words.PracticeHeld, s.held), labelled(words.PracticeShaftTurned, s.shaft), labelled(words.PracticeFlangeTurned, s.flange))
+	s.hold = s.button(words.PracticeHold, s.gauge)
+	clock := container.NewGridWithColumns(6)
+	for i := range s.clock {
+		hour := (i+11)%12 + 1
+		s.clock[i] = page.NewButton(s.p.keys, strconv.Itoa(hour), func() { s.read(strconv.Itoa(hour)) })
+		clock.Add(s.clock[i])
+	}
+	s.over = s.button(words.PracticeHandOver, func() { s.p.handOver(practice.Causes[max(s.cause.SelectedIndex(), 0)]) })
+	s.all = container.NewVScroll(container.NewVBox(
+		s.heading(words.PracticeStageGauge), ways, s.hold, s.at, clock, s.button(words.PracticeReadAll, s.readAll),
+		s.heading(words.PracticeStageMove), s.mounts, s.button(words.PracticeTurn, s.turn),
+		s.heading(words.PracticeStageEnd), s.tighten, labelled(words.PracticeWrong, s.cause), s.over))
+}
+
+// boat makes the rows of a boat's mounts.
+func (s *sheet) boat(w *practice.Work) {
+	s.mounts.RemoveAll()
+	s.nuts, s.slides = nil, nil
+	nut := words.PracticeFlats
+	if w.Hull().Mounts[0].Kind == "solid" {
+		nut = words.PracticeShims
+	}
+	head := func(id words.ID) fyne.CanvasObject { return widget.NewLabel(s.p.say(id, nil)) }
+	s.mounts.Add(container.NewGridWithColumns(3, widget.NewLabel(""), head(nut), head(words.PracticeSlide)))
+	for _, m := range w.Hull().Mounts {
+		n, slide := s.entry(), s.entry()
+		s.nuts, s.slides = append(s.nuts, n), append(s.slides, slide)
+		name := widget.NewLabel(m.Name)
+		name.Truncation = fyne.TextTruncateEllipsis
+		s.mounts.Add(container.NewGridWithColumns(3, name, n, slide))
+	}
+	s.held.Put(0)
+	s.shaft.Put(0)
+	s.flange.Put(0)
+	s.cause.Put(0)
+	s.at.SetText("")
+	s.all.ScrollToTop()
+}
+
+func (s *sheet) entry() *page.Entry {
+	e := page.NewEntry(s.p.keys)
+	e.SetPlaceHolder("0")
+	e.OnChanged = func(string) { s.arrows() }
+	e.OnSubmitted = func(string) { s.turn() }
+	return e
+}
+
+// show lets only be pressed what can be done.
+func (s *sheet) show(w *practice.Work) {
+	for i, b := range s.clock {
+		if w.Gauging() && reaches(w, float64(30*i)) {
+			b.Enable()
+		} else {
+			b.Disable()
+		}
+	}
+	if w.Tight() {
+		s.tighten.Disable()
+	} else {
+		s.tighten.Enable()
+	}
+	s.arrows()
+}
+
+func reaches(w *practice.Work, deg float64) bool {
+	for _, d := range w.ClockDeg() {
+		if d == deg {
+			return true
+		}
+	}
+	return false
+}
+
+// gauge holds the shaft as chosen and begins a gauging.
+func (s *sheet) gauge() {
+	s.p.do(practice.Act{Gauge: &practice.Gauge{Held: practice.HeldWays[s.held.SelectedIndex()],
+		ShaftTurnDeg: turnsDeg[s.shaft.SelectedIndex()], FlangeTurnDeg: turnsDeg[s.flange.SelectedIndex()]}})
+	s.p.desk.Window.Canvas().Focus(s.at)
+}
+
+// read reads, or wipes, the places typed. All are understood before any is done.
+func (s *sheet) read(text string) {
+	var acts []practice.Act
+	for _, word := range strings.Fields(text) {
+		clock, wipes := strings.CutPrefix(word, "-")
+		deg, err := visit.ParseClock(clock, visit.Direction(s.p.desk.Looks.LookingAft))
+		if err != nil {
+			s.p.told.SetText(s.p.say(words.PracticeNotAClock, words.Args{"Text": word}))
+			return
+		}
+		if w := s.p.s.work; w != nil && !reaches(w, deg) {
+			s.p.told.SetText(s.p.say(words.PracticeNoReach, words.Args{"Clock": clock}))
+			return
+		}
+		if wipes {
+			acts = append(acts, practice.Act{Clean: &practice.Place{ClockDeg: deg}})
+		} else {
+			acts = append(acts, practice.Act{Read: &practice.Place{ClockDeg: deg}})
+		}
+	}
+	for _, a := range acts {
+		if !s.p.do(a) {
+			return
+		}
+	}
+	s.at.SetText("")
+}
+
+// readAll reads every place in reach.
+func (s *sheet) readAll() {
+	if w := s.p.s.work; w != nil {
+		for _, deg := range w.ClockDeg() {
+			if !s.p.do(practice.Act{Read: &practice.Place{ClockDeg: deg}}) {
+				return
+			}
+		}
+	}
+}
+
+// typed is what stands in the rows; what is no number is told.
+func (s *sheet) typed(w *practice.Work) (t practice.Turn, wrong string) {
+	t = practice.Turn{NutFlats: map[string]int{}, SlideMM: map[string]float64{}}
+	for i, m := range w.Hull().Mounts {
+		if text := strings.TrimSpace(s.nuts[i].Text); text != "" {
+			n, err := strconv.Atoi(strings.TrimPrefix(text, "+"))
+			if err != nil {
+				return t, text
+			}
+			t.NutFlats[m.Name] = n
+		}
+		if text := strings.TrimSpace(s.slides[i].Text); text != "" {
+			mm, err := strconv.ParseFloat(strings.Replace(text, ",", ".", 1), 64)
+			if err != nil {
+				return t, text
+			}
+			t.SlideMM[m.Name] = mm
+		}
+	}
+	return t, ""
+}
+
+// turn turns what was typed.
+func (s *sheet) turn() {
+	w := s.p.s.work
+	if w == nil {
+		return
+	}
+	t, wrong := s.typed(w)
+	if wrong != "" {
+		s.p.told.SetText(s.p.say(words.NotANumber, words.Args{"Text": wrong}))
+		return
+	}
+	rounds := w.Tally().Rounds
+	if s.p.do(practice.Act{Turn: &t}) && w.Tally().Rounds > rounds {
+		for i := range s.nuts {
+			s.nuts[i].SetText("")
+			s.slides[i].SetText("")
+		}
+	}
+}
+
+// arrows draws at the mounts what is typed, as the hand will turn it.
+func (s *sheet) arrows() {
+	w := s.p.s.work
+	if w == nil {
+		return
+	}
+	t, _ := s.typed(w)
+	h := w.Hull()
+	s.p.picture.State.Turns = nil
+	for i := range h.Mounts {
+		m := &h.Mounts[i]
+		steps, slide := float64(t.NutFlats[m.Name]), t.SlideMM[m.Name]
+		if steps != 0 || slide != 0 {
+			s.p.picture.State.Turns = append(s.p.picture.State.Turns, scene.Turn{Mount: i, Steps: steps, SlideMM: slide, Next: true,
+				Text: say.TurnMark(s.p.desk.Speaker, s.p.desk.Looks.Units, m, steps, slide)})
+		}
+	}
+	s.p.picture.Refresh()
+}
