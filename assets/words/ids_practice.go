@@ -94,4 +94,5 @@ const (
 	PracticeFlats            ID = "practice_flats"
 	PracticeShims            ID = "practice_shims"
 	PracticeSlide            ID = "practice_slide"
+	PracticeTrueFaces        ID = "practice_true_faces"
 )

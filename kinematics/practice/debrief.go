@@ -14,11 +14,14 @@ const overThou = 0.5
 
 // Debrief is what came of a piece of work.
 type Debrief struct {
-	Passed     bool    `json:"passed"` // in line and every mount tight
-	LeftThou   float64 `json:"left_thou"`
-	FoundThou  float64 `json:"found_thou"` // both true spreads that the engine's place gives
-	Cause      Cause   `json:"cause"`      // the true one
-	CauseFound bool    `json:"cause_found"`
+	Passed    bool    `json:"passed"` // in line and every mount tight
+	LeftThou  float64 `json:"left_thou"`
+	FoundThou float64 `json:"found_thou"` // both true spreads that the engine's place gives
+	// The same gaps, [cos, sin] as kinematics.Gap.
+	FoundMM    [2]float64 `json:"found_mm"`
+	LeftMM     [2]float64 `json:"left_mm"`
+	Cause      Cause      `json:"cause"` // the true one
+	CauseFound bool       `json:"cause_found"`
 	// Yours is the learner's work, Tools the same boat worked by the tool.
 	Yours    Tally     `json:"yours"`
 	Tools    Tally     `json:"tools"`
@@ -82,6 +85,9 @@ func (tools *Work) beside(acts []Act) (*Debrief, error) {
 	if j.d.FoundThou, _, err = w.bench.Truth(); err != nil {
 		return nil, err
 	}
+	if j.d.FoundMM, err = w.bench.EngineGapMM(); err != nil {
+		return nil, err
+	}
 	for _, a := range acts {
 		if err := j.watch(a); err != nil {
 			return nil, err
@@ -132,6 +138,9 @@ func (j *judge) sum() error {
 		return err
 	}
 	limit := visit.DefaultRule.Limit.Thou() + overThou
+	if j.d.LeftMM, err = j.bench.EngineGapMM(); err != nil {
+		return err
+	}
 	j.d.LeftThou, j.d.Yours = left, j.Tally()
 	j.d.Passed = left <= limit && j.tight
 	switch {

@@ -51,8 +51,11 @@ func (t Task) Check() error {
 // would no longer replay.
 const seed = 20260514
 
-// boat is the task's, without its fault.
-func (t Task) boat() (*rounds.Boat, error) {
+// Hull is the one a task is worked on, as drawn.
+func (t Task) Hull() (*hulls.Hull, error) {
+	if err := t.Check(); err != nil {
+		return nil, err
+	}
 	all, err := rounds.BuiltIn()
 	if err != nil {
 		return nil, err
@@ -60,7 +63,16 @@ func (t Task) boat() (*rounds.Boat, error) {
 	if t.Grade == SoftFoot { // solid feet are shimmed until none is soft, before faces are gauged
 		all = slices.DeleteFunc(all, func(h *hulls.Hull) bool { return h.Mounts[0].Kind == hulls.Solid })
 	}
-	return rounds.NewBoat(seed, t.stream(), all[(t.Number-1)%len(all)])
+	return all[(t.Number-1)%len(all)], nil
+}
+
+// boat is the task's, without its fault.
+func (t Task) boat() (*rounds.Boat, error) {
+	h, err := t.Hull()
+	if err != nil {
+		return nil, err
+	}
+	return rounds.NewBoat(seed, t.stream(), h)
 }
 
 // stream numbers a task among all.

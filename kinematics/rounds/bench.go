@@ -138,6 +138,12 @@ func (b *Bench) Fasten() {
 // run-out and all, as the boat stands.
 func (b *Bench) Truth() (engineThou, marksThou float64, err error) { return b.y.truth() }
 
+// EngineGapMM is [cos, sin] of the true seated gap that the engine's place gives.
+func (b *Bench) EngineGapMM() (gapMM [2]float64, err error) {
+	gapMM[0], gapMM[1], err = b.y.boat.engineGap(b.y.liftMM, b.y.slideMM)
+	return gapMM, err
+}
+
 // PerStepThou is how far one flat of each mount's nut, or one shim, moves the true
 // gap as the boat stands.
 func (b *Bench) PerStepThou() ([]float64, error) {

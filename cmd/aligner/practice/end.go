@@ -7,6 +7,7 @@ import (
 
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/container"
+	"fyne.io/fyne/v2/theme"
 	"fyne.io/fyne/v2/widget"
 
 	"aligner/assets/words"
@@ -26,6 +27,7 @@ type end struct {
 func newEnd(p *Page) *end {
 	e := &end{p: p, verdict: running(), rest: running()}
 	e.verdict.TextStyle.Bold = true
+	e.verdict.SizeName = theme.SizeNameSubHeadingText
 	e.again = page.NewButton(p.keys, p.say(words.PracticeAgain, nil), func() { p.beginTask(p.s.work.Task) })
 	e.next = page.NewButton(p.keys, p.say(words.PracticeNext, nil), func() { p.beginTask(p.s.next()) })
 	e.next.Importance = widget.HighImportance
@@ -37,5 +39,6 @@ func newEnd(p *Page) *end {
 func (e *end) show(d *practice.Debrief) {
 	lines := say.Debrief(e.p.desk.Speaker, e.p.desk.Looks.Units, e.p.s.work.Hull(), d)
 	e.verdict.SetText(lines[0])
+	lines = append(lines, e.p.say(words.PracticeTrueFaces, nil))
 	e.rest.SetText(strings.Join(lines[1:], "\n"))
 }

@@ -5,6 +5,7 @@ package practice
 import (
 	"slices"
 	"strconv"
+	"strings"
 
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/container"
@@ -31,6 +32,7 @@ type Page struct {
 	begin         *page.Button
 	told          *widget.Label // the task, or what was refused
 	tally         *widget.Label
+	kept          *widget.Label // results
 	log           *page.List
 	picture       *drawn.Picture
 	faces         *drawn.Faces
@@ -42,7 +44,7 @@ type Page struct {
 
 // New makes the page of a session.
 func New(desk page.Desk, s *Session) *Page {
-	p := &Page{desk: desk, s: s, faces: drawn.NewFaces(), told: running(), tally: running()}
+	p := &Page{desk: desk, s: s, faces: drawn.NewFaces(), told: running(), tally: running(), kept: running()}
 	p.learner = page.NewEntry(p.keys)
 	p.learner.SetPlaceHolder(p.say(words.PracticeLearner, nil))
 	p.learner.SetText(s.Learner)
@@ -53,8 +55,8 @@ func New(desk page.Desk, s *Session) *Page {
 	for n := range practice.Numbers {
 		numbers = append(numbers, p.say(words.PracticeBoat, nil)+" "+strconv.Itoa(n+1))
 	}
-	p.grade = page.NewChoice(p.keys, grades, func(i int) { s.Task.Grade = practice.Grades[i] })
-	p.number = page.NewChoice(p.keys, numbers, func(i int) { s.Task.Number = i + 1 })
+	p.grade = page.NewChoice(p.keys, grades, func(i int) { p.pick(practice.Task{Grade: practice.Grades[i], Number: s.Task.Number}) })
+	p.number = page.NewChoice(p.keys, numbers, func(i int) { p.pick(practice.Task{Grade: s.Task.Grade, Number: i + 1}) })
 	p.begin = page.NewButton(p.keys, p.say(words.PracticeBegin, nil), func() { p.beginTask(s.Task) })
 	p.begin.Importance = widget.HighImportance
 	p.log = page.NewList(p.keys, p.lines, newLine, p.line, nil)
@@ -118,18 +120,26 @@ func (p *Page) readResults() {
 	p.results = all
 }
 
+// pick chooses a boat, and shows her unless one is being worked on.
+func (p *Page) pick(t practice.Task) {
+	p.s.Task = t
+	if p.s.work == nil {
+		p.boat()
+	}
+}
+
 // beginTask makes a boat ready, off the window's thread: one with a stuck nut is
 // worked once by the tool for it.
 func (p *Page) beginTask(t practice.Task) {
-	if p.busy {
+	switch {
+	case p.busy:
 		return
-	}
-	if learners.CheckName(p.learner.Text) != nil {
+	case learners.CheckName(p.learner.Text) != nil:
 		p.told.SetText(p.say(words.PracticeNameBad, nil))
 		p.desk.Window.Canvas().Focus(p.learner)
 		return
 	}
-	p.s.Learner, p.s.Task = p.learner.Text, t
+	p.s.Learner, p.s.Task = strings.TrimSpace(p.learner.Text), t
 	var w *practice.Work
 	var err error
 	p.aside(func() { w, err = practice.Begin(t) }, func() {

@@ -5,10 +5,12 @@ package practice
 
 import (
 	"math"
+	"slices"
 	"strings"
 	"time"
 
 	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/container"
 	"fyne.io/fyne/v2/widget"
 
 	"aligner/assets/words"
@@ -19,16 +21,20 @@ import (
 	"aligner/scene/faces"
 )
 
-// boat puts the task's boat on the picture and into the sheet.
+// boat puts the task's boat on the picture, and into the sheet once she is begun.
 func (p *Page) boat() {
-	w := p.s.work
-	if w == nil {
+	h, err := p.s.Task.Hull()
+	if w := p.s.work; w != nil {
+		h, err = w.Hull(), nil
+		p.picture.State.Afloat = w.Afloat()
+		p.sheet.boat(w)
+	}
+	if err != nil {
+		p.told.SetText(p.desk.Speaker.Retell(err.Error()))
 		return
 	}
-	p.picture.SetModel(scene.NewModel(*w.Hull()))
-	p.picture.State.Afloat = w.Afloat()
+	p.picture.SetModel(scene.NewModel(*h))
 	p.picture.Fit(scene.ViewWhole, false)
-	p.sheet.boat(w)
 }
 
 // show shows all of it.
@@ -41,8 +47,10 @@ func (p *Page) show() {
 	p.right.RemoveAll()
 	switch {
 	case w == nil:
-		p.tally.SetText(p.say(words.PracticeResults, nil))
+		p.tally.SetText("")
 		p.told.SetText(p.intro(""))
+		p.kept.SetText(p.keptText())
+		p.right.Add(container.NewVScroll(p.kept))
 	case p.s.debrief != nil:
 		p.tally.SetText(p.task(w))
 		p.told.SetText("")
@@ -94,7 +102,11 @@ func (p *Page) showFaces() {
 	// What is not known is written where the gap would be: the learner has readings.
 	p.faces.Words.Hanging, p.faces.Words.NoGap = p.say(words.PracticeNoGauging, nil), ""
 	w := p.s.work
-	if w != nil && w.Gauging() {
+	if d := p.s.debrief; d != nil { // now it may be seen
+		f.DiameterMM = w.Hull().Coupling.OuterDiameterMM
+		f.Now, f.AsGauged = gapOf(d.LeftMM), &faces.Gap{}
+		*f.AsGauged = gapOf(d.FoundMM)
+	} else if w != nil && w.Gauging() {
 		f.DiameterMM = w.Hull().Coupling.OuterDiameterMM
 		events := w.Visit().Events
 		g := events[len(events)-1].Gauging
@@ -109,38 +121,42 @@ func (p *Page) showFaces() {
 	p.faces.Refresh()
 }
 
-// lines is how many lines the list has: what was done, or results kept.
+// gapOf is a gap of faces that just touch.
+func gapOf(mm [2]float64) faces.Gap {
+	return faces.Gap{G0MM: math.Hypot(mm[0], mm[1]), CosMM: mm[0], SinMM: mm[1]}
+}
+
+// lines is how many things were done.
 func (p *Page) lines() int {
 	if p.s.work == nil {
-		return max(len(p.results), 1)
+		return 0
 	}
 	return len(p.s.work.Acts)
 }
 
 // line writes one of them.
 func (p *Page) line(i int, o fyne.CanvasObject) {
-	o.(*widget.Label).SetText(p.lineText(i))
+	w := p.s.work
+	o.(*widget.Label).SetText(p.say(words.PracticeAtAct, words.Args{"Number": i + 1,
+		"Text": say.Act(p.desk.Speaker, p.desk.Looks.Units, w.Hull(), w.Acts[i], w.Told[i])}))
 }
 
-func (p *Page) lineText(i int) string {
-	speaker, u := p.desk.Speaker, p.desk.Looks.Units
-	if w := p.s.work; w != nil {
-		return p.say(words.PracticeAtAct, words.Args{"Number": i + 1, "Text": say.Act(speaker, u, w.Hull(), w.Acts[i], w.Told[i])})
-	}
+// mostKept is how many results are shown; the verb practice lists them all.
+const mostKept = 100
+
+// keptText are the results kept, newest first.
+func (p *Page) keptText() string {
 	if len(p.results) == 0 {
 		return p.say(words.PracticeResultsNone, nil)
 	}
-	r := &p.results[i]
-	return p.say(words.PracticeLine, words.Args{"Date": r.Ended.Local().Format(time.DateOnly), "Learner": r.Learner,
-		"Task":    p.say(words.PracticeTaskShort, words.Args{"Grade": say.Grade(speaker, r.Task.Grade), "Number": r.Task.Number}),
-		"Outcome": say.Outcome(speaker, u, &r.Debrief)})
+	lines := []string{p.say(words.PracticeResults, nil)}
+	for i := range p.results[:min(mostKept, len(p.results))] {
+		r := &p.results[i]
+		lines = append(lines, p.say(words.PracticeLine, words.Args{"Date": r.Ended.Local().Format(time.DateOnly), "Learner": r.Learner,
+			"Task":    p.say(words.PracticeTaskShort, words.Args{"Grade": say.Grade(p.desk.Speaker, r.Task.Grade), "Number": r.Task.Number}),
+			"Outcome": say.Outcome(p.desk.Speaker, p.desk.Looks.Units, &r.Debrief)}))
+	}
+	return strings.Join(lines, "\n")
 }
 
-func indexOf[T comparable](all []T, one T) int {
-	for i, v := range all {
-		if v == one {
-			return i
-		}
-	}
-	return 0
-}
+func indexOf[T comparable](all []T, one T) int { return max(slices.Index(all, one), 0) }
