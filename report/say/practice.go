@@ -42,7 +42,7 @@ func Act(s words.Speaker, u Units, h *hulls.Hull, a practice.Act, told practice.
 	case a.Clean != nil:
 		return s.Say(words.PracticeDidClean, words.Args{"Clock": Clock(a.Clean.ClockDeg, false)})
 	case a.Turn != nil && told.Stuck != "":
-		return s.Say(words.PracticeDidStuck, words.Args{"Mount": told.Stuck})
+		return s.Say(words.PracticeDidStuck, words.Args{"Mount": s.Part(told.Stuck)})
 	case a.Turn != nil:
 		steps, slides := make([]float64, len(h.Mounts)), make([]float64, len(h.Mounts))
 		for i, m := range h.Mounts {
@@ -93,8 +93,12 @@ func Debrief(s words.Speaker, u Units, h *hulls.Hull, d *practice.Debrief) []str
 
 // Mistake says what went astray.
 func Mistake(s words.Speaker, u Units, m practice.Mistake) string {
+	var at []string
+	for _, name := range m.Mounts {
+		at = append(at, s.Part(name))
+	}
 	return s.Say(words.Of("practice_mistake", string(m.Kind)), words.Args{"Size": u.GapWithUnit(m.Thou * MMPerThou),
-		"MM": u.Plain(m.MM, 1), "Mounts": strings.Join(m.Mounts, ", ")})
+		"MM": u.Plain(m.MM, 1), "Mounts": strings.Join(at, ", ")})
 }
 
 // Outcome says what came of a piece of practice in a few words, for a list.

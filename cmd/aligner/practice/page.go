@@ -91,7 +91,7 @@ func newLine() fyne.CanvasObject {
 // Where things stand, in parts of the page.
 const (
 	leftShare, leftLeast   = 0.38, 280
-	sheetShare, sheetLeast = 0.6, 300
+	sheetShare, sheetLeast = 0.62, 300
 	nameWide, gradeWide    = 140, 180
 )
 
@@ -101,11 +101,11 @@ func (p *Page) lay() {
 	wide := func(o fyne.CanvasObject, width float32) fyne.CanvasObject {
 		return container.NewGridWrap(fyne.NewSize(width, o.MinSize().Height), o)
 	}
-	top := container.New(&page.Flow{Narrow: leftLeast}, wide(p.learner, nameWide), wide(p.grade, gradeWide), p.number, p.begin, leave)
+	top := container.NewHBox(wide(p.learner, nameWide), wide(p.grade, gradeWide), p.number, p.begin, leave)
 	left := container.NewGridWithRows(2, p.picture, p.faces)
 	p.right = container.NewStack()
-	sheet := container.NewBorder(p.told, nil, nil, nil, p.right)
-	log := container.NewBorder(p.tally, nil, nil, nil, p.log)
+	sheet := container.New(above{}, p.told, p.right)
+	log := container.New(above{}, p.tally, p.log)
 	right := container.New(page.Columns{Share: sheetShare, Least: sheetLeast}, sheet, log)
 	p.all = container.NewPadded(container.NewBorder(top, nil, nil, nil, container.New(page.Columns{Share: leftShare, Least: leftLeast}, left, right)))
 }

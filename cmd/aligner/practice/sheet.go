@@ -21,6 +21,9 @@ import (
 // turnsDeg are how far shaft or flange can be turned.
 var turnsDeg = []float64{0, 90, 180, 270}
 
+// mountRow is a mount's name, its nut, its slide.
+var mountRow = row{1.6, 1.2, 1}
+
 type sheet struct {
 	p *Page
 
@@ -77,23 +80,35 @@ func (s *sheet) heading(id words.ID) fyne.CanvasObject {
 
 func (s *sheet) lay() {
 	labelled := func(id words.ID, o fyne.CanvasObject) fyne.CanvasObject {
-		l := widget.NewLabel(s.p.say(id, nil))
-		l.Truncation = fyne.TextTruncateEllipsis
-		return container.NewVBox(l, o)
+		return container.New(row{1, 1}, cut(s.p.say(id, nil)), o)
 	}
-	ways := container.NewGridWithColumns(3, labelled(words.PracticeHeld, s.held), labelled(words.PracticeShaftTurned, s.shaft), labelled(words.PracticeFlangeTurned, s.flange))
 	s.hold = s.button(words.PracticeHold, s.gauge)
-	clock := container.NewGridWithColumns(6)
+	clock := container.New(row{1, 1, 1, 1, 1, 1})
+	after := container.New(row{1, 1, 1, 1, 1, 1})
 	for i := range s.clock {
 		hour := (i+11)%12 + 1
 		s.clock[i] = page.NewButton(s.p.keys, strconv.Itoa(hour), func() { s.read(strconv.Itoa(hour)) })
-		clock.Add(s.clock[i])
+		if i < 6 {
+			clock.Add(s.clock[i])
+		} else {
+			after.Add(s.clock[i])
+		}
 	}
+	wrong := running()
+	wrong.SetText(s.p.say(words.PracticeWrong, nil))
 	s.over = s.button(words.PracticeHandOver, func() { s.p.handOver(practice.Causes[max(s.cause.SelectedIndex(), 0)]) })
 	s.all = container.NewVScroll(container.NewVBox(
-		s.heading(words.PracticeStageGauge), ways, s.hold, s.at, clock, s.button(words.PracticeReadAll, s.readAll),
+		s.heading(words.PracticeStageGauge), labelled(words.PracticeHeld, s.held), labelled(words.PracticeShaftTurned, s.shaft),
+		labelled(words.PracticeFlangeTurned, s.flange), s.hold, s.at, clock, after, s.button(words.PracticeReadAll, s.readAll),
 		s.heading(words.PracticeStageMove), s.mounts, s.button(words.PracticeTurn, s.turn),
-		s.heading(words.PracticeStageEnd), s.tighten, labelled(words.PracticeWrong, s.cause), s.over))
+		s.heading(words.PracticeStageEnd), s.tighten, wrong, s.cause, s.over))
+}
+
+// cut is text that is cut off where there is no room.
+func cut(text string) *widget.Label {
+	l := widget.NewLabel(text)
+	l.Truncation = fyne.TextTruncateEllipsis
+	return l
 }
 
 // boat makes the rows of a boat's mounts.
@@ -104,14 +119,16 @@ func (s *sheet) boat(w *practice.Work) {
 	if w.Hull().Mounts[0].Kind == "solid" {
 		nut = words.PracticeShims
 	}
-	head := func(id words.ID) fyne.CanvasObject { return widget.NewLabel(s.p.say(id, nil)) }
-	s.mounts.Add(container.NewGridWithColumns(3, widget.NewLabel(""), head(nut), head(words.PracticeSlide)))
+	head := func(id words.ID) fyne.CanvasObject {
+		l := running()
+		l.SetText(s.p.say(id, nil))
+		return l
+	}
+	s.mounts.Add(container.New(mountRow, widget.NewLabel(""), head(nut), head(words.PracticeSlide)))
 	for _, m := range w.Hull().Mounts {
 		n, slide := s.entry(), s.entry()
 		s.nuts, s.slides = append(s.nuts, n), append(s.slides, slide)
-		name := widget.NewLabel(m.Name)
-		name.Truncation = fyne.TextTruncateEllipsis
-		s.mounts.Add(container.NewGridWithColumns(3, name, n, slide))
+		s.mounts.Add(container.New(mountRow, cut(s.p.desk.Speaker.Part(m.Name)), n, slide))
 	}
 	s.held.Put(0)
 	s.shaft.Put(0)

@@ -48,7 +48,7 @@ func (p *Page) show() {
 	switch {
 	case w == nil:
 		p.tally.SetText("")
-		p.told.SetText(p.intro(""))
+		p.told.SetText(p.intro())
 		p.kept.SetText(p.keptText())
 		p.right.Add(container.NewVScroll(p.kept))
 	case p.s.debrief != nil:
@@ -59,9 +59,6 @@ func (p *Page) show() {
 	default:
 		p.tally.SetText(p.say(words.PracticeSoFar, words.Args{"Tally": say.Tally(p.desk.Speaker, p.desk.Looks.Units, w.Hull(), w.Tally())}))
 		p.told.SetText(p.task(w))
-		if len(w.Acts) == 0 {
-			p.told.SetText(p.intro(p.task(w)))
-		}
 		p.sheet.show(w)
 		p.right.Add(p.sheet.all)
 		p.log.ScrollToBottom()
@@ -82,14 +79,15 @@ func (p *Page) task(w *practice.Work) string {
 }
 
 // intro says what is to be done.
-func (p *Page) intro(task string) string {
+func (p *Page) intro() string {
 	var leaves []string
+	unit := " " + p.desk.Looks.Units.GapUnit()
 	for _, l := range practice.Leaves.SinglesMM() {
-		leaves = append(leaves, p.desk.Looks.Units.Thickness(l))
+		leaves = append(leaves, strings.TrimSuffix(p.desk.Looks.Units.Thickness(l), unit))
 	}
-	return strings.TrimSpace(task + "\n" + p.say(words.PracticeIntro, words.Args{
+	return p.say(words.PracticeIntro, words.Args{
 		"Limit":  p.desk.Looks.Units.LeafWithUnit(visit.DefaultRule.Limit.MM()),
-		"Leaves": strings.Join(leaves, ", ") + " " + p.desk.Looks.Units.GapUnit()}))
+		"Leaves": strings.Join(leaves, ", ") + unit})
 }
 
 // showFaces marks the readings of the gauging that goes on.
