@@ -11,6 +11,7 @@ import (
 	"testing"
 
 	"aligner/assets"
+	"aligner/assets/words"
 	"aligner/hulls"
 	"aligner/hulls/visit/builtin"
 	"aligner/kinematics"
@@ -123,6 +124,27 @@ func TestARangeThroughTwelve(t *testing.T) {
 	_, r = Check([]byte(strings.Replace(string(data), `"from": 2,`, `"from": 4,`, 1)), "x", builtin.Find)
 	if err := r.Err(); err == nil || !strings.Contains(err.Error(), "from 4 below 3") {
 		t.Errorf("a range from 4 below 3: %v", err)
+	}
+}
+
+// A German text calls a mount as the picture beside it does.
+func TestMountsInGerman(t *testing.T) {
+	for _, name := range assets.LessonNames() {
+		l := read(t, name)
+		all := []Text{l.Question.Text, l.Question.Why}
+		for _, w := range l.Watch {
+			all = append(all, w.Text)
+		}
+		for _, text := range all {
+			for _, m := range l.Hull.Mounts {
+				if strings.Contains(text["de"], m.Name) && words.In("de").Part(m.Name) != m.Name {
+					t.Errorf("%s: %q says %s", name, text["de"], m.Name)
+				}
+				if said := words.In("de").Part(m.Name); strings.Contains(text["en"], m.Name) && !strings.Contains(text["de"], said) {
+					t.Errorf("%s: %q does not say %s", name, text["de"], said)
+				}
+			}
+		}
 	}
 }
 
