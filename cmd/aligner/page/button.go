@@ -14,6 +14,8 @@ type Button struct {
 	widget.Button
 	// Before takes a key first and reports whether it used it; nil: no keys.
 	Before func(*fyne.KeyEvent) bool
+	// Focused is told when the keyboard comes here; nil: nobody is.
+	Focused func(fyne.CanvasObject)
 }
 
 // NewButton does something when pressed; before is as a Desk's Key.
@@ -22,6 +24,14 @@ func NewButton(before func(*fyne.KeyEvent) bool, text string, do func()) *Button
 	b.Text, b.OnTapped = text, do
 	b.ExtendBaseWidget(b)
 	return b
+}
+
+// FocusGained tells Focused.
+func (b *Button) FocusGained() {
+	b.Button.FocusGained()
+	if b.Focused != nil {
+		b.Focused(b)
+	}
 }
 
 // TypedKey offers the key to Before.

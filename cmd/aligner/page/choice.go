@@ -13,7 +13,9 @@ type Choice struct {
 	widget.Select
 	// Before takes a key first and reports whether it used it; nil: no keys.
 	Before func(*fyne.KeyEvent) bool
-	quiet  bool // being filled, not chosen
+	// Focused is told when the keyboard comes here; nil: nobody is.
+	Focused func(fyne.CanvasObject)
+	quiet   bool // being filled, not chosen
 }
 
 // NewChoice tells which of the options was chosen; before is as a Desk's Key.
@@ -34,6 +36,14 @@ func (c *Choice) Put(i int) {
 	c.quiet = true
 	c.SetSelectedIndex(i)
 	c.quiet = false
+}
+
+// FocusGained tells Focused.
+func (c *Choice) FocusGained() {
+	c.Select.FocusGained()
+	if c.Focused != nil {
+		c.Focused(c)
+	}
 }
 
 // TypedKey offers the key to Before.

@@ -13,6 +13,8 @@ type Entry struct {
 	widget.Entry
 	// Before takes a key first and reports whether it used it; nil: no keys.
 	Before func(*fyne.KeyEvent) bool
+	// Focused is told when the keyboard comes here; nil: nobody is.
+	Focused func(fyne.CanvasObject)
 }
 
 // NewEntry is one line; before is as a Desk's Key.
@@ -20,6 +22,14 @@ func NewEntry(before func(*fyne.KeyEvent) bool) *Entry {
 	e := &Entry{Before: before}
 	e.ExtendBaseWidget(e)
 	return e
+}
+
+// FocusGained tells Focused.
+func (e *Entry) FocusGained() {
+	e.Entry.FocusGained()
+	if e.Focused != nil {
+		e.Focused(e)
+	}
 }
 
 // TypedKey offers the key to Before.

@@ -61,11 +61,22 @@ func (l *learner) tab(to fyne.Focusable) {
 	l.Helper()
 	for range 60 {
 		if l.win.Canvas().Focused() == to {
+			l.inView(to)
 			return
 		}
 		test.FocusNext(l.win.Canvas())
 	}
 	l.Fatalf("the keyboard does not get to %T", to)
+}
+
+// inView holds that what has the keyboard can be seen.
+func (l *learner) inView(f fyne.Focusable) {
+	l.Helper()
+	o, driver := f.(fyne.CanvasObject), fyne.CurrentApp().Driver()
+	top := driver.AbsolutePositionForObject(o).Y
+	if bottom := top + o.Size().Height; top < 0 || bottom > l.win.Canvas().Size().Height {
+		l.Errorf("%T at %v to %v has the keyboard out of view", f, top, bottom)
+	}
 }
 
 func (l *learner) key(names ...fyne.KeyName) {

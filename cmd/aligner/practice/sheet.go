@@ -55,7 +55,7 @@ func newSheet(p *Page) *sheet {
 	s.cause = s.choice(causes)
 	s.at = page.NewEntry(p.keys)
 	s.at.SetPlaceHolder(p.say(words.PracticeReadHere, nil))
-	s.at.OnSubmitted = s.read
+	s.at.OnSubmitted, s.at.Focused = s.read, s.intoView
 	s.tighten = s.button(words.PracticeTighten, func() { p.do(practice.Act{Fasten: &practice.Fasten{}}) })
 	s.lay()
 	return s
@@ -63,13 +63,19 @@ func newSheet(p *Page) *sheet {
 
 func (s *sheet) choice(options []string) *page.Choice {
 	c := page.NewChoice(s.p.keys, options, nil)
+	c.Focused = s.intoView
 	c.Put(0)
 	return c
 }
 
 func (s *sheet) button(id words.ID, do func()) *page.Button {
-	return page.NewButton(s.p.keys, s.p.say(id, nil), do)
+	b := page.NewButton(s.p.keys, s.p.say(id, nil), do)
+	b.Focused = s.intoView
+	return b
 }
+
+// intoView shows what has the keyboard.
+func (s *sheet) intoView(o fyne.CanvasObject) { page.IntoView(s.all, o) }
 
 func (s *sheet) heading(id words.ID) fyne.CanvasObject {
 	l := running()
@@ -88,6 +94,7 @@ func (s *sheet) lay() {
 	for i := range s.clock {
 		hour := (i+11)%12 + 1
 		s.clock[i] = page.NewButton(s.p.keys, strconv.Itoa(hour), func() { s.read(strconv.Itoa(hour)) })
+		s.clock[i].Focused = s.intoView
 		if i < 6 {
 			clock.Add(s.clock[i])
 		} else {
@@ -140,6 +147,7 @@ func (s *sheet) boat(w *practice.Work) {
 
 func (s *sheet) entry() *page.Entry {
 	e := page.NewEntry(s.p.keys)
+	e.Focused = s.intoView
 	e.SetPlaceHolder("0")
 	e.OnChanged = func(string) { s.arrows() }
 	e.OnSubmitted = func(string) { s.turn() }

@@ -172,15 +172,7 @@ func (w *Window) bringIntoView(o fyne.CanvasObject) {
 	if !ok || !s.Visible() {
 		return
 	}
-	driver := fyne.CurrentApp().Driver()
-	top := driver.AbsolutePositionForObject(o).Y - driver.AbsolutePositionForObject(s).Y
-	const room = 24 // for the words over it
-	switch bottom := top + o.Size().Height; {
-	case top < room:
-		s.ScrollToOffset(fyne.NewPos(0, max(0, s.Offset.Y+top-room)))
-	case bottom > s.Size().Height:
-		s.ScrollToOffset(fyne.NewPos(0, s.Offset.Y+bottom-s.Size().Height+4))
-	}
+	page.IntoView(s, o)
 }
 
 // captioned is a field with its small words above.
