@@ -135,7 +135,7 @@ func (p *Page) beginTask(t practice.Task) {
 	case p.busy:
 		return
 	case learners.CheckName(p.learner.Text) != nil:
-		p.told.SetText(p.say(words.PracticeNameBad, nil))
+		p.tell(p.say(words.PracticeNameBad, nil), true)
 		p.desk.Window.Canvas().Focus(p.learner)
 		return
 	}
@@ -144,7 +144,7 @@ func (p *Page) beginTask(t practice.Task) {
 	var err error
 	p.aside(func() { w, err = practice.Begin(t) }, func() {
 		if err != nil {
-			p.told.SetText(p.desk.Speaker.Retell(err.Error()))
+			p.tell(p.desk.Speaker.Retell(err.Error()), true)
 			return
 		}
 		p.s.begin(w)
@@ -177,7 +177,7 @@ func (p *Page) do(a practice.Act) bool {
 	err := p.s.do(a)
 	p.show()
 	if err != nil {
-		p.told.SetText(p.desk.Speaker.Retell(err.Error()))
+		p.tell(p.desk.Speaker.Retell(err.Error()), true)
 	}
 	return err == nil
 }
@@ -192,7 +192,7 @@ func (p *Page) handOver(c practice.Cause) {
 	var err error
 	p.aside(func() { d, err = practice.Judge(w.Task, w.Acts) }, func() {
 		if err != nil {
-			p.told.SetText(p.desk.Speaker.Retell(err.Error()))
+			p.tell(p.desk.Speaker.Retell(err.Error()), true)
 			return
 		}
 		p.s.ended(d)

@@ -194,11 +194,11 @@ func (s *sheet) read(text string) {
 		clock, wipes := strings.CutPrefix(word, "-")
 		deg, err := visit.ParseClock(clock, visit.Direction(s.p.desk.Looks.LookingAft))
 		if err != nil {
-			s.p.told.SetText(s.p.say(words.PracticeNotAClock, words.Args{"Text": word}))
+			s.p.tell(s.p.say(words.PracticeNotAClock, words.Args{"Text": word}), true)
 			return
 		}
 		if w := s.p.s.work; w != nil && !reaches(w, deg) {
-			s.p.told.SetText(s.p.say(words.PracticeNoReach, words.Args{"Clock": clock}))
+			s.p.tell(s.p.say(words.PracticeNoReach, words.Args{"Clock": clock}), true)
 			return
 		}
 		if wipes {
@@ -256,7 +256,7 @@ func (s *sheet) turn() {
 	}
 	t, wrong := s.typed(w)
 	if wrong != "" {
-		s.p.told.SetText(s.p.say(words.NotANumber, words.Args{"Text": wrong}))
+		s.p.tell(s.p.say(words.NotANumber, words.Args{"Text": wrong}), true)
 		return
 	}
 	rounds := w.Tally().Rounds

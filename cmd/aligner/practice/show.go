@@ -30,7 +30,7 @@ func (p *Page) boat() {
 		p.sheet.boat(w)
 	}
 	if err != nil {
-		p.told.SetText(p.desk.Speaker.Retell(err.Error()))
+		p.tell(p.desk.Speaker.Retell(err.Error()), true)
 		return
 	}
 	p.picture.SetModel(scene.NewModel(*h))
@@ -48,24 +48,30 @@ func (p *Page) show() {
 	switch {
 	case w == nil:
 		p.tally.SetText("")
-		p.told.SetText(p.intro())
+		p.tell(p.intro(), false)
 		p.kept.SetText(p.keptText())
 		p.right.Add(container.NewVScroll(p.kept))
 	case p.s.debrief != nil:
 		p.tally.SetText(p.task(w))
-		p.told.SetText("")
+		p.tell("", false)
 		p.end.show(p.s.debrief)
 		p.right.Add(p.end.all)
 	default:
 		p.tally.SetText(p.say(words.PracticeSoFar, words.Args{"Tally": say.Tally(p.desk.Speaker, p.desk.Looks.Units, w.Hull(), w.Tally())}))
-		p.told.SetText(p.task(w))
+		p.tell(p.task(w), false)
 		p.sheet.show(w)
 		p.right.Add(p.sheet.all)
 		p.log.ScrollToBottom()
 	}
 	if p.s.trouble != nil {
-		p.told.SetText(p.say(words.PracticeNotKept, words.Args{"Why": p.s.trouble.Error()}))
+		p.tell(p.say(words.PracticeNotKept, words.Args{"Why": p.s.trouble.Error()}), true)
 	}
+}
+
+// tell says what the boat is, or, in bold, what was refused.
+func (p *Page) tell(text string, refused bool) {
+	p.told.TextStyle.Bold = refused
+	p.told.SetText(text)
 }
 
 // task says which boat it is.

@@ -100,9 +100,12 @@ func (w *Window) settingsChanged() {
 // reason to stop.
 func (w *Window) keepSettings() {
 	o := own{w.settings, w.who.leaves, w.who.rule}
+	if o.settings.Language == w.askedLanguage { // for this time only
+		o.settings.Language = w.keptLanguage
+	}
 	texts := o.texts()
 	if w.who.name == "" {
-		w.settings.Save(w.prefs)
+		o.settings.Save(w.prefs)
 		w.prefs.SetString(leavesKey, texts[leavesKey])
 		w.prefs.SetString(ruleKey, texts[ruleKey])
 		return

@@ -80,7 +80,9 @@ type Window struct {
 	page       page.Page         // nil: the boat
 	openPage   opener            // makes the page anew
 	practising *practice.Session // nil: not yet turned to
-	over       func()            // closes a form that stands over it all; nil: none
+
+	askedLanguage, keptLanguage string // the language for this time, and the one kept meanwhile; "": none
+	over                        func() // closes a form that stands over it all; nil: none
 }
 
 // New fills a window with a hull. open finds another by its name or file and
@@ -155,11 +157,17 @@ func (w *Window) shareOut() {
 	}
 }
 
-// Speak changes the language, as asked for on the command line.
-func (w *Window) Speak(language string) { w.speak(language) }
+// Speak changes the language, as asked for on the command line: until the window
+// closes, or another is chosen.
+func (w *Window) Speak(language string) {
+	kept := w.settings.Language
+	w.speak(language)
+	w.askedLanguage, w.keptLanguage = language, kept
+}
 
 // speak changes the language while running.
 func (w *Window) speak(language string) {
+	w.askedLanguage = ""
 	if language != w.settings.Language {
 		w.settings.Language = language
 		w.build()
