@@ -93,10 +93,10 @@ func TestChasingRunOut(t *testing.T) {
 	chased, left := 0, 0
 	for n := 1; n <= Numbers; n++ {
 		f := begin(t, Task{RunOut, n})
-		before, marks, _ := f.bench.Truth()
+		before, _, _ := f.bench.Truth()
 		for range 12 {
 			f.gauge("seated", 0)
-			if _, marks, _ = f.bench.Truth(); marks < 2.5 { // read as within
+			if _, marks, _ := f.bench.Truth(); marks < 2.5 { // read as within
 				break
 			}
 			if !f.moveByMarks() {
