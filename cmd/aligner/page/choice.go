@@ -33,9 +33,11 @@ func NewChoice(before func(*fyne.KeyEvent) bool, options []string, chosen func(i
 
 // Put chooses without being told so.
 func (c *Choice) Put(i int) {
-	c.quiet = true
-	c.SetSelectedIndex(i)
-	c.quiet = false
+	if c.SelectedIndex() != i {
+		c.quiet = true
+		c.SetSelectedIndex(i)
+		c.quiet = false
+	}
 }
 
 // FocusGained tells Focused.

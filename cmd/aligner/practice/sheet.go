@@ -104,7 +104,7 @@ func (s *sheet) lay() {
 	wrong := running()
 	wrong.SetText(s.p.say(words.PracticeWrong, nil))
 	s.over = s.button(words.PracticeHandOver, func() { s.p.handOver(practice.Causes[max(s.cause.SelectedIndex(), 0)]) })
-	s.all = container.NewVScroll(container.NewVBox(
+	s.all = page.Scrolled(container.NewVBox(
 		s.heading(words.PracticeStageGauge), labelled(words.PracticeHeld, s.held), labelled(words.PracticeShaftTurned, s.shaft),
 		labelled(words.PracticeFlangeTurned, s.flange), s.hold, s.at, clock, after, s.button(words.PracticeReadAll, s.readAll),
 		s.heading(words.PracticeStageMove), s.mounts, s.button(words.PracticeTurn, s.turn),

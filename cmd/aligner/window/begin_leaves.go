@@ -11,6 +11,7 @@ import (
 	"fyne.io/fyne/v2/widget"
 
 	"aligner/assets/words"
+	"aligner/cmd/aligner/page"
 	"aligner/hulls/visit"
 	"aligner/report/job"
 )
@@ -19,7 +20,7 @@ import (
 type leavesForm struct {
 	w                   *Window
 	box                 *fyne.Container
-	set, unit           *choice
+	set, unit           *page.Choice
 	list, stacked, feel *field
 	told                *widget.Label
 }
@@ -119,8 +120,8 @@ func (f *leavesForm) show(d *visit.Document) {
 			break
 		}
 	}
-	f.set.show(at)
-	f.unit.show(map[visit.Unit]int{visit.InMM: 1}[unit])
+	f.set.Put(at)
+	f.unit.Put(map[visit.Unit]int{visit.InMM: 1}[unit])
 	var list []string
 	for _, l := range leaves {
 		list = append(list, u.Plain(l, 4))

@@ -9,6 +9,7 @@ import (
 	"fyne.io/fyne/v2/widget"
 
 	"aligner/assets/words"
+	"aligner/cmd/aligner/page"
 	"aligner/hulls/visit"
 	"aligner/hulls/visit/called"
 	"aligner/report/job"
@@ -18,7 +19,7 @@ import (
 type ruleForm struct {
 	w            *Window
 	box          *fyne.Container
-	rule, limits *choice
+	rule, limits *page.Choice
 	limit, named *field
 	from         *widget.Label
 }
@@ -89,19 +90,19 @@ func (f *ruleForm) show(d *visit.Document) {
 	i := inUse(r)
 	switch {
 	case !chosen:
-		f.rule.show(0)
+		f.rule.Put(0)
 		f.from.SetText(f.w.defaultSaid(words.DefaultRuleSaid))
 	case i >= 0:
-		f.rule.show(i + 1)
+		f.rule.Put(i + 1)
 		f.from.SetText(f.w.from(job.Rules()[i].Sources))
 	default:
-		f.rule.show(len(job.Rules()) + 1)
+		f.rule.Put(len(job.Rules()) + 1)
 	}
 	showIf(f.from, !chosen || i >= 0)
 	f.limit.show(f.w.writeLength(r.Limit))
 	for i, l := range visit.RuleLimits {
 		if l == r.Limits {
-			f.limits.show(i)
+			f.limits.Put(i)
 		}
 	}
 	name := r.Named
@@ -115,7 +116,7 @@ func (f *ruleForm) show(d *visit.Document) {
 type targetForm struct {
 	w                     *Window
 	box                   *fyne.Container
-	which                 *choice
+	which                 *page.Choice
 	spread, place, reason *field
 	from                  *widget.Label
 }
@@ -186,7 +187,7 @@ func (f *targetForm) show(d *visit.Document) {
 	if t == (visit.Target{}) {
 		at, from = 0, f.w.defaultSaid(words.DefaultTarget)
 	}
-	f.which.show(at)
+	f.which.Put(at)
 	f.from.SetText(from)
 	showIf(f.from, from != "")
 	f.spread.show(f.w.writeLength(t.Spread))

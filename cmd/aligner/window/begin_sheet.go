@@ -9,6 +9,7 @@ import (
 	"fyne.io/fyne/v2/widget"
 
 	"aligner/assets/words"
+	"aligner/cmd/aligner/page"
 	"aligner/hulls/visit"
 	"aligner/report/job"
 )
@@ -60,9 +61,9 @@ type cautionBox struct {
 	w      *Window
 	box    *fyne.Container
 	text   *widget.Label
-	minded *press
+	minded *page.Button
 	line   *widget.Label
-	again  *press
+	again  *page.Button
 	asked  bool // to be shown again
 }
 
@@ -112,7 +113,7 @@ func showIf(o fyne.CanvasObject, shown bool) {
 type stateForm struct {
 	w                    *Window
 	box                  *fyne.Container
-	where, ballast, rig  *choice
+	where, ballast, rig  *page.Choice
 	hours, fuel          *field
 	mountAge, mountHours *field
 	engineHours, note    *field
@@ -149,7 +150,7 @@ func (f *stateForm) set(change func(*visit.State)) {
 }
 
 // word is a choice between what is not said and some words.
-func (f *stateForm) word(kind string, all []string, put func(*visit.State, string)) *choice {
+func (f *stateForm) word(kind string, all []string, put func(*visit.State, string)) *page.Choice {
 	options := []string{f.w.speaker.Say(words.BeginUnsaid, nil)}
 	for _, word := range all {
 		options = append(options, f.w.speaker.Say(words.Of(kind, word), nil))
@@ -176,9 +177,9 @@ func (f *stateForm) number(put func(*visit.State, visit.Maybe)) *field {
 
 func (f *stateForm) show(d *visit.Document) {
 	s := d.Visit.State
-	f.where.show(placeOf(s.Boat, visit.Boats))
-	f.ballast.show(placeOf(s.Ballast, visit.Ballasts))
-	f.rig.show(placeOf(s.Rig, visit.Rigs))
+	f.where.Put(placeOf(s.Boat, visit.Boats))
+	f.ballast.Put(placeOf(s.Ballast, visit.Ballasts))
+	f.rig.Put(placeOf(s.Rig, visit.Rigs))
 	f.hours.show(f.w.maybe(s.HoursSinceLaunch))
 	f.fuel.show(f.w.maybe(s.FuelPercent))
 	f.mountAge.show(f.w.maybe(s.MountAgeMonths))

@@ -11,6 +11,7 @@ import (
 	"fyne.io/fyne/v2/widget"
 
 	"aligner/assets/words"
+	"aligner/cmd/aligner/page"
 	"aligner/hulls/visit"
 	"aligner/hulls/visit/called"
 	"aligner/report/job"
@@ -21,7 +22,7 @@ import (
 type betweenForm struct {
 	hold         *holdForm
 	box          *fyne.Container
-	what         *choice
+	what         *page.Choice
 	uneven, thin *field
 	dummy        fyne.CanvasObject
 	told         *widget.Label
@@ -48,7 +49,7 @@ func newBetweenForm(hold *holdForm) *betweenForm {
 
 func (f *betweenForm) show(d *visit.Document, g *visit.Gauging) {
 	w, soft := f.hold.s.w, d.Hull.Coupling.Soft
-	f.what.show(placeOf(g.Between.What, visit.BetweenKinds))
+	f.what.Put(placeOf(g.Between.What, visit.BetweenKinds))
 	f.uneven.show(w.writeLength(g.Between.Uneven))
 	f.thin.show(w.writePlace(g.Between.ThinAtDeg))
 	showIf(f.dummy, g.Between.What == visit.Dummy)
@@ -76,9 +77,9 @@ type branchForm struct {
 	units          [2]*widget.Label // over them
 	said           *widget.Label
 	shift, at      *field
-	job            *choice
+	job            *page.Choice
 	other          *field
-	moved          *choice
+	moved          *page.Choice
 	linked         fyne.CanvasObject
 }
 
@@ -160,9 +161,9 @@ func (f *branchForm) show(d *visit.Document) {
 	f.torque.show(load(p.TorqueNM / nm))
 	f.shift.show(f.w.writeLength(p.Shift))
 	f.at.show(f.w.writePlace(p.ShiftOpensAtDeg))
-	f.job.show(placeOf(l.Job, visit.LinkedJobs))
+	f.job.Put(placeOf(l.Job, visit.LinkedJobs))
 	f.other.show(l.Other)
-	f.moved.show(map[bool]int{true: 1}[l.OtherMoved])
+	f.moved.Put(map[bool]int{true: 1}[l.OtherMoved])
 	showIf(f.linked, l.Job != "")
 }
 

@@ -12,6 +12,7 @@ import (
 	"fyne.io/fyne/v2/widget"
 
 	"aligner/assets/words"
+	"aligner/cmd/aligner/page"
 	"aligner/hulls/visit"
 	"aligner/report/job"
 )
@@ -23,9 +24,9 @@ type fastenSheet struct {
 
 	pulled             *pulledSheet
 	title, next, from  *widget.Label
-	done, heavy, gauge *press
+	done, heavy, gauge *page.Button
 	tight              *tightForm
-	method             *press
+	method             *page.Button
 	order              *rows
 	afterAll           *widget.Label
 	torque             *torqueSheet

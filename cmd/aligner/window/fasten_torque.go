@@ -11,6 +11,7 @@ import (
 	"fyne.io/fyne/v2/widget"
 
 	"aligner/assets/words"
+	"aligner/cmd/aligner/page"
 	"aligner/hulls/visit"
 	"aligner/report/job"
 )
@@ -20,7 +21,7 @@ type torqueSheet struct {
 	w       *Window
 	box     *fyne.Container
 	maker   *field
-	threads *choice
+	threads *page.Choice
 	text    *widget.Label
 }
 
@@ -87,7 +88,7 @@ func (s *torqueSheet) show(d *visit.Document) {
 	if d.Visit.Bolts.Oiled {
 		which = 1
 	}
-	s.threads.show(which)
+	s.threads.Put(which)
 	oiled, makerNM := job.CouplingBolts(&d.Visit)
 	var lines []string
 	for _, t := range job.Torque(&d.Hull, oiled, makerNM) {

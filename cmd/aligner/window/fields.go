@@ -95,75 +95,18 @@ func (f *field) FocusLost() {
 	}
 }
 
-// choice is one of a few words.
-type choice struct {
-	widget.Select
-	w     *Window
-	quiet bool // being filled, not chosen
-}
-
-func newChoice(w *Window, options []string, picked func(i int)) *choice {
-	c := &choice{w: w}
-	c.Options = options
-	c.OnChanged = func(string) {
-		if i := c.SelectedIndex(); !c.quiet && i >= 0 {
-			picked(i)
-		}
-	}
-	c.ExtendBaseWidget(c)
+// newChoice is one of a few words.
+func newChoice(w *Window, options []string, picked func(i int)) *page.Choice {
+	c := page.NewChoice(w.keyEverywhere, options, picked)
+	c.Focused = w.bringIntoView
 	return c
 }
 
-// show chooses without being told so.
-func (c *choice) show(i int) {
-	if c.SelectedIndex() != i {
-		c.quiet = true
-		c.SetSelectedIndex(i)
-		c.quiet = false
-	}
-}
-
-// TypedKey passes on what means the same everywhere.
-func (c *choice) TypedKey(k *fyne.KeyEvent) {
-	if !c.w.keyEverywhere(k) {
-		c.Select.TypedKey(k)
-	}
-}
-
-// FocusGained brings the choice into view.
-func (c *choice) FocusGained() {
-	c.Select.FocusGained()
-	c.w.bringIntoView(c)
-}
-
-// press is a button that Enter presses as well as Space.
-type press struct {
-	widget.Button
-	w *Window
-}
-
-func newPress(w *Window, text string, do func()) *press {
-	b := &press{w: w}
-	b.Text, b.OnTapped = text, do
-	b.ExtendBaseWidget(b)
+// newPress is a button on a sheet.
+func newPress(w *Window, text string, do func()) *page.Button {
+	b := page.NewButton(w.keyEverywhere, text, do)
+	b.Focused = w.bringIntoView
 	return b
-}
-
-// TypedKey passes on what means the same everywhere.
-func (b *press) TypedKey(k *fyne.KeyEvent) {
-	switch {
-	case b.w.keyEverywhere(k):
-	case k.Name == fyne.KeyReturn || k.Name == fyne.KeyEnter:
-		b.Tapped(nil)
-	default:
-		b.Button.TypedKey(k)
-	}
-}
-
-// FocusGained brings the button into view.
-func (b *press) FocusGained() {
-	b.Button.FocusGained()
-	b.w.bringIntoView(b)
 }
 
 // bringIntoView scrolls the stage's sheet to what has the keyboard.

@@ -29,8 +29,8 @@ type gaugeSheet struct {
 	entry    *readingLine
 	kinds    *kindForm
 	list     *fyne.Container
-	chips    []*press
-	out      *press // takes the picked reading out
+	chips    []*page.Button
+	out      *page.Button // takes the picked reading out
 	bites    *widget.Label
 	estimate *widget.Label
 	turns    *turnForm

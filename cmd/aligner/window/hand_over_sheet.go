@@ -13,6 +13,7 @@ import (
 	"fyne.io/fyne/v2/widget"
 
 	"aligner/assets/words"
+	"aligner/cmd/aligner/page"
 	"aligner/hulls/visit"
 	"aligner/kinematics/gauge"
 	"aligner/report/job"
@@ -29,7 +30,7 @@ type handOverSheet struct {
 	studs                         *studSheet
 	photos                        *photoSheet
 	note                          *field
-	handOver                      *press
+	handOver                      *page.Button
 	paper                         *paperSheet
 	safety                        *widget.Label
 	quiet                         bool // being filled, not touched

@@ -10,6 +10,7 @@ import (
 	"fyne.io/fyne/v2"
 
 	"aligner/assets/words"
+	"aligner/cmd/aligner/page"
 )
 
 // hands are on keyboard and mouse, and remember what they did.
@@ -43,7 +44,7 @@ func (h *hands) pressed(name string) {
 }
 
 // click presses a button with the mouse.
-func (h *hands) click(b *press) {
+func (h *hands) click(b *page.Button) {
 	h.t.Helper()
 	at := fyne.CurrentApp().Driver().AbsolutePositionForObject(b).AddXY(b.Size().Width/2, b.Size().Height/2)
 	h.did = append(h.did, deed{at: &at})
@@ -117,7 +118,7 @@ func (h *hands) all(f fyne.Shortcutable) {
 }
 
 // choose goes through a choice until it says so.
-func (h *hands) choose(what string, c *choice, option string) {
+func (h *hands) choose(what string, c *page.Choice, option string) {
 	h.t.Helper()
 	for range len(c.Options) + 1 {
 		if c.Selected == option {

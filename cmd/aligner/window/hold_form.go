@@ -14,6 +14,7 @@ import (
 	"fyne.io/fyne/v2/widget"
 
 	"aligner/assets/words"
+	"aligner/cmd/aligner/page"
 	"aligner/hulls/visit"
 	"aligner/kinematics"
 	"aligner/report/say"
@@ -23,9 +24,9 @@ import (
 type holdForm struct {
 	s            *gaugeSheet
 	box          *fyne.Container
-	held, by     *choice
-	bolts, lever *choice
-	seat         *choice
+	held, by     *page.Choice
+	bolts, lever *page.Choice
+	seat         *page.Choice
 	apart, push  *field
 	hook, note   *field
 	means        *widget.Label
@@ -221,13 +222,13 @@ func (f *holdForm) show(d *visit.Document, event int) {
 		g = *d.Visit.Events[event].Gauging
 		f.chosen = false
 	}
-	f.held.show(max(0, slices.Index(visit.GaugedWays, g.Held)))
-	f.by.show(slices.Index(holders, g.HeldBy) + 1)
-	f.bolts.show(map[bool]int{true: 1}[g.BoltsIn])
-	f.lever.show(map[bool]int{true: 1}[g.LeverOn])
+	f.held.Put(max(0, slices.Index(visit.GaugedWays, g.Held)))
+	f.by.Put(slices.Index(holders, g.HeldBy) + 1)
+	f.bolts.Put(map[bool]int{true: 1}[g.BoltsIn])
+	f.lever.Put(map[bool]int{true: 1}[g.LeverOn])
 	was := before(&d.Visit, event)
 	showIf(f.seatBox, was >= 0)
-	f.seat.show(map[bool]int{true: 1}[sameSeating(&d.Visit, was, event)])
+	f.seat.Put(map[bool]int{true: 1}[sameSeating(&d.Visit, was, event)])
 	f.apart.show(f.s.w.writeLength(g.Apart))
 	push := ""
 	if g.PushN != 0 {

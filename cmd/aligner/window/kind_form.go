@@ -12,6 +12,7 @@ import (
 	"fyne.io/fyne/v2/widget"
 
 	"aligner/assets/words"
+	"aligner/cmd/aligner/page"
 	"aligner/hulls/visit"
 	"aligner/hulls/visit/called"
 )
@@ -20,10 +21,10 @@ import (
 type kindForm struct {
 	s         *gaugeSheet
 	box       *fyne.Container
-	which     *choice
-	on, half  *choice
-	where     *choice
-	end       *choice
+	which     *page.Choice
+	on, half  *page.Choice
+	where     *page.Choice
+	end       *page.Choice
 	zero, sag *field
 	parts     map[string]fyne.CanvasObject // beside the kind's choice, by kind
 	names     []string                     // of where
@@ -55,8 +56,8 @@ func newKindForm(s *gaugeSheet) *kindForm {
 	f.half = newChoice(w, []string{say(words.KindShaftSide), say(words.KindEngineSide)}, again)
 	f.where = newChoice(w, nil, again)
 	f.end = newChoice(w, []string{say(words.EndFore), say(words.EndAft)}, again)
-	for _, c := range []*choice{f.which, f.on, f.half, f.end} {
-		c.show(0)
+	for _, c := range []*page.Choice{f.which, f.on, f.half, f.end} {
+		c.Put(0)
 	}
 	f.zero = newField(w, func(text string) {
 		deg, ok := called.Place(text, w.seen())
@@ -126,16 +127,16 @@ func (f *kindForm) fill(set *called.Setting) {
 
 // use is the setting a picked reading was called in.
 func (f *kindForm) use(set called.Setting) {
-	f.which.show(slices.Index(visit.ReadingKinds, set.Kind))
-	f.on.show(max(0, slices.Index(surfaces, set.On)))
+	f.which.Put(slices.Index(visit.ReadingKinds, set.Kind))
+	f.on.Put(max(0, slices.Index(surfaces, set.On)))
 	half := set.Half
 	if set.Kind == "dial" {
 		half = set.CarriedBy
 	}
-	f.half.show(max(0, slices.Index(sidesOfCoupling, half)))
-	f.end.show(max(0, slices.Index(shaftEnds, set.End)))
+	f.half.Put(max(0, slices.Index(sidesOfCoupling, half)))
+	f.end.Put(max(0, slices.Index(shaftEnds, set.End)))
 	if i := slices.Index(f.names, set.Where); i >= 0 {
-		f.where.show(i)
+		f.where.Put(i)
 	}
 	f.zeroDeg, f.sagOf = set.ZeroDeg, set.Sag
 }
@@ -185,7 +186,7 @@ func (f *kindForm) show(d *visit.Document) {
 	}
 	f.where.Options = options
 	if i := f.where.SelectedIndex(); i < 0 || i >= len(options) {
-		f.where.show(0)
+		f.where.Put(0)
 	}
 	k := f.kind()
 	f.halfSays.SetText(f.s.w.speaker.Say(map[bool]words.ID{true: words.KindCarried, false: words.KindTurned}[k == "dial"], nil))

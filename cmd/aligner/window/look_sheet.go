@@ -12,6 +12,7 @@ import (
 	"fyne.io/fyne/v2/widget"
 
 	"aligner/assets/words"
+	"aligner/cmd/aligner/page"
 	"aligner/hulls/visit"
 	"aligner/report/job"
 )
@@ -27,13 +28,13 @@ type lookSheet struct {
 	tight          *tightForm
 	seal           *sealForm
 	list           *fyne.Container
-	lines          []*press
-	found          [3]*press
+	lines          []*page.Button
+	found          [3]*page.Button
 	at             int // of the list
 	fresh          bool
 	pending        string // a note typed before anything was found
-	readFirst      *press
-	before, beyond *press
+	readFirst      *page.Button
+	before, beyond *page.Button
 }
 
 // lookKeys find a check good, failed or skipped while the picture has the
@@ -241,7 +242,7 @@ func (s *lookSheet) show(d *visit.Document) {
 }
 
 // mark shows which finding it is.
-func (s *lookSheet) mark(b *press, on bool) {
+func (s *lookSheet) mark(b *page.Button, on bool) {
 	want := widget.MediumImportance
 	if on {
 		want = widget.HighImportance

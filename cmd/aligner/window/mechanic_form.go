@@ -13,6 +13,7 @@ import (
 	"fyne.io/fyne/v2/widget"
 
 	"aligner/assets/words"
+	"aligner/cmd/aligner/page"
 	"aligner/hulls/visit"
 )
 
@@ -20,7 +21,7 @@ import (
 type mechanicForm struct {
 	w     *Window
 	names []string
-	who   *choice
+	who   *page.Choice
 	other *field
 	leave func()
 }
@@ -33,7 +34,7 @@ func (w *Window) askMechanic() {
 	f.who = newChoice(w, options, func(i int) { f.use(f.names[i]) })
 	for i, name := range f.names {
 		if name == w.who.name {
-			f.who.show(i)
+			f.who.Put(i)
 		}
 	}
 	f.other = newField(w, func(string) {})
@@ -68,7 +69,7 @@ func (f *mechanicForm) use(name string) {
 type ownForm struct {
 	w    *Window
 	box  *fyne.Container
-	take *press
+	take *page.Button
 	told *widget.Label
 }
 

@@ -9,6 +9,7 @@ import (
 	"fyne.io/fyne/v2/widget"
 
 	"aligner/assets/words"
+	"aligner/cmd/aligner/page"
 	"aligner/hulls/visit"
 	"aligner/report/say"
 )
@@ -18,7 +19,7 @@ type backSheet struct {
 	w    *Window
 	box  *fyne.Container
 	text *widget.Label
-	done *press
+	done *page.Button
 }
 
 func newBackSheet(w *Window) *backSheet {

@@ -14,6 +14,7 @@ import (
 	"fyne.io/fyne/v2/widget"
 
 	"aligner/assets/words"
+	"aligner/cmd/aligner/page"
 	"aligner/hulls"
 	"aligner/hulls/visit"
 	"aligner/kinematics/gauge"
@@ -27,7 +28,7 @@ type moveSheet struct {
 	box *fyne.Container
 
 	learnt, text, title, turns, how, after *widget.Label
-	done, other, all, gauge                *press
+	done, other, all, gauge                *page.Button
 	steps                                  *rows
 	form                                   *otherForm
 	tried                                  *trySheet

@@ -11,6 +11,7 @@ import (
 	"fyne.io/fyne/v2/widget"
 
 	"aligner/assets/words"
+	"aligner/cmd/aligner/page"
 	"aligner/hulls/visit"
 	"aligner/kinematics/gauge"
 	"aligner/kinematics/plan"
@@ -24,7 +25,7 @@ type trySheet struct {
 	what      *widget.Label
 	figures   *figures
 	warnings  *widget.Label
-	done      *press
+	done      *page.Button
 	now, plan weighed
 }
 

@@ -9,6 +9,7 @@ import (
 	"fyne.io/fyne/v2/widget"
 
 	"aligner/assets/words"
+	"aligner/cmd/aligner/page"
 	"aligner/hulls/visit"
 )
 
@@ -16,7 +17,7 @@ import (
 type markSheet struct {
 	w         *Window
 	box, grid *fyne.Container
-	found     []*choice
+	found     []*page.Choice
 }
 
 func newMarkSheet(w *Window) *markSheet {
@@ -53,6 +54,6 @@ func (s *markSheet) take(mount int, mark string) {
 // show chooses what was found, on rows made by fill.
 func (s *markSheet) show(d *visit.Document) {
 	for i, c := range s.found {
-		c.show(placeOf(d.Visit.Found(d.Hull.Mounts[i].Name).Mark, visit.Marks))
+		c.Put(placeOf(d.Visit.Found(d.Hull.Mounts[i].Name).Mark, visit.Marks))
 	}
 }

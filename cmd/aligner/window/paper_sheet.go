@@ -28,7 +28,7 @@ import (
 type paperSheet struct {
 	w     *Window
 	box   *fyne.Container
-	kinds []*press
+	kinds []*page.Button
 	form  *saveForm
 	said  *widget.Label
 }

@@ -11,6 +11,7 @@ import (
 	"fyne.io/fyne/v2/widget"
 
 	"aligner/assets/words"
+	"aligner/cmd/aligner/page"
 	"aligner/hulls/visit"
 	"aligner/report/job"
 )
@@ -19,7 +20,7 @@ import (
 type sealForm struct {
 	w       *Window
 	box     *fyne.Container
-	kind    *choice
+	kind    *page.Choice
 	pressed *field
 	bellows fyne.CanvasObject
 	freed   *tickBox
@@ -55,7 +56,7 @@ func (f *sealForm) change(how func(*visit.Seal)) {
 }
 
 func (f *sealForm) show(v *visit.Visit) {
-	f.kind.show(placeOf(v.Seal.Kind, visit.SealKinds))
+	f.kind.Put(placeOf(v.Seal.Kind, visit.SealKinds))
 	f.pressed.show(f.w.writeMaybe(v.Seal.PressedMM))
 	showIf(f.bellows, v.Seal.Kind == visit.SealFace)
 	f.quiet = true

@@ -9,6 +9,7 @@ import (
 	"fyne.io/fyne/v2/widget"
 
 	"aligner/assets/words"
+	"aligner/cmd/aligner/page"
 	"aligner/scene"
 )
 
@@ -42,7 +43,7 @@ var stageOrder = [stages]stage{stageBegin, stageLook, stageGauge, stageMove, sta
 // stageStrip shows which stage it is.
 type stageStrip struct {
 	box     *fyne.Container
-	buttons [stages]*press
+	buttons [stages]*page.Button
 }
 
 func newStageStrip(w *Window) *stageStrip {

@@ -12,6 +12,7 @@ import (
 	"fyne.io/fyne/v2/widget"
 
 	"aligner/assets/words"
+	"aligner/cmd/aligner/page"
 	"aligner/hulls/visit"
 	"aligner/hulls/visit/called"
 	"aligner/report/job"
@@ -21,8 +22,8 @@ import (
 type stripForm struct {
 	w       *Window
 	box     *fyne.Container
-	bearing *choice
-	end     *choice
+	bearing *page.Choice
+	end     *page.Choice
 	asked   *widget.Label
 	line    *field
 	read    *widget.Label
@@ -105,7 +106,7 @@ func (f *stripForm) typed(text string) {
 	}
 	f.line.was = ""
 	f.line.SetText("")
-	f.end.show(end)
+	f.end.Put(end)
 	if i := stripGauging(&d.Visit); i >= 0 {
 		f.w.do(&visit.AddReading{Event: i, Reading: visit.OneReading{Reading: r}})
 		return
@@ -143,10 +144,10 @@ func (f *stripForm) show(d *visit.Document) {
 	}
 	f.bearing.Options = f.w.speaker.Parts(f.names)
 	if i := f.bearing.SelectedIndex(); i < 0 || i >= len(f.names) {
-		f.bearing.show(len(f.names) - 1) // the strut's, as a rule
+		f.bearing.Put(len(f.names) - 1) // the strut's, as a rule
 	}
 	if f.end.SelectedIndex() < 0 {
-		f.end.show(0)
+		f.end.Put(0)
 	}
 	all := f.strips(&d.Visit)
 	sp, u := f.w.speaker, f.w.units()

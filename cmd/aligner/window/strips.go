@@ -22,14 +22,14 @@ import (
 // topStrip says which boat and in what state.
 type topStrip struct {
 	box    *fyne.Container
-	boats  *choice
-	visits *choice
+	boats  *page.Choice
+	visits *page.Choice
 	state  *widget.Hyperlink // of the boat; to where it is said
 	afloat *widget.Check     // of what is tried: on the sheet for trying
 	lever  *widget.Check
-	undo   *press
-	redo   *press
-	more   *press
+	undo   *page.Button
+	redo   *page.Button
+	more   *page.Button
 	quiet  bool // being filled, not touched
 
 	speaker words.Speaker
@@ -106,11 +106,11 @@ func (t *topStrip) stateOf(s visit.State) string {
 // bottomStrip holds what changes the picture.
 type bottomStrip struct {
 	box     *fyne.Container
-	held    *choice
+	held    *page.Choice
 	times   *widget.Label
 	slider  *widget.Slider
-	metric  *choice
-	views   *press
+	metric  *page.Choice
+	views   *page.Button
 	quiet   bool
 	speaker words.Speaker
 	win     fyne.Window
@@ -145,7 +145,7 @@ func newBottomStrip(w *Window) *bottomStrip {
 		}
 	})
 	b.metric.PlaceHolder = "thou" // no wider than its words
-	button := func(id words.ID, do func()) *press { return newPress(w, s.Say(id, nil), do) }
+	button := func(id words.ID, do func()) *page.Button { return newPress(w, s.Say(id, nil), do) }
 	b.views = newPress(w, s.Say(words.ViewMenu, nil), func() { w.showViews(b.views) })
 	views := container.NewHBox(
 		b.views,

@@ -11,6 +11,7 @@ import (
 	"fyne.io/fyne/v2/widget"
 
 	"aligner/assets/words"
+	"aligner/cmd/aligner/page"
 	"aligner/hulls/visit"
 	"aligner/kinematics/gauge"
 )
@@ -19,9 +20,9 @@ import (
 type turnForm struct {
 	s        *gaugeSheet
 	box      *fyne.Container
-	proposed *press
+	proposed *page.Button
 
-	same, marks, both, shaft, flange *press
+	same, marks, both, shaft, flange *page.Button
 
 	to [2]float64 // what is proposed, of shaft and flange
 }
@@ -29,7 +30,7 @@ type turnForm struct {
 func newTurnForm(s *gaugeSheet) *turnForm {
 	w := s.w
 	f := &turnForm{s: s}
-	turn := func(id words.ID, shaft, flange float64) *press {
+	turn := func(id words.ID, shaft, flange float64) *page.Button {
 		return newPress(w, w.speaker.Say(id, nil), func() { f.by(shaft, flange) })
 	}
 	f.same, f.both = turn(words.TurnSame, 0, 0), turn(words.TurnBoth, 90, 90)

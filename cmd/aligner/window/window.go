@@ -126,7 +126,7 @@ func (w *Window) build() {
 	w.sheet, w.gauging, w.moving, w.stageStrip = newSheet(w), newGaugeSheet(w), newMoveSheet(w), newStageStrip(w)
 	w.beginning, w.looking, w.fastening, w.handing = newBeginSheet(w), newLookSheet(w), newFastenSheet(w), newHandOverSheet(w)
 	for i, box := range [stages]fyne.CanvasObject{w.sheet.box, w.beginning.box, w.looking.box, w.gauging.box, w.moving.box, w.fastening.box, w.handing.box} {
-		w.sheets[i] = scrolled(box)
+		w.sheets[i] = page.Scrolled(box)
 		if stage(i) != w.stage {
 			w.sheets[i].Hide()
 		}

@@ -1,4 +1,4 @@
-package window
+package page
 
 // This file lets the wheel scroll a sheet wherever the pointer stands: a line to
 // type into takes the wheel for its own text, though it has but one line.
@@ -16,8 +16,8 @@ type wheel struct {
 	of *container.Scroll
 }
 
-// scrolled is a sheet that scrolls wherever the pointer stands on it.
-func scrolled(sheet fyne.CanvasObject) *container.Scroll {
+// Scrolled is a sheet that scrolls wherever the pointer stands on it.
+func Scrolled(sheet fyne.CanvasObject) *container.Scroll {
 	over := &wheel{}
 	over.ExtendBaseWidget(over)
 	over.of = container.NewVScroll(container.NewStack(sheet, over))
