@@ -140,10 +140,17 @@ type SoftCoupling struct {
 	// InPlaceMM is the gap its maker allows with it in place, between opposite
 	// sides; 0 (default): it is taken out, or a rigid dummy put in, to gauge.
 	InPlaceMM float64
+	// BendingStiffnessNMPerDeg is the moment that bends it by a degree, as its maker
+	// tells it; 0 (default): not known, and nothing is worked out bolted through it.
+	BendingStiffnessNMPerDeg float64
 }
 
 // IsSoft reports whether a soft coupling belongs between the faces.
 func (c Coupling) IsSoft() bool { return c.Soft.ThicknessMM > 0 }
+
+// BoltedKnown reports whether it is known what the coupling passes on when bolted:
+// metal to metal everything, through a soft coupling what its stiffness lets.
+func (c Coupling) BoltedKnown() bool { return !c.IsSoft() || c.Soft.BendingStiffnessNMPerDeg > 0 }
 
 // HasPilot reports whether a pilot can carry the shaft's end (held "seated").
 func (c Coupling) HasPilot() bool { return c.PilotDiameterMM > 0 }

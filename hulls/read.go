@@ -163,8 +163,8 @@ func (d *decoder) coupling(n *strictjson.Node) (c Coupling) {
 	b := d.Object(o.Get("bolts"), "coupling.bolts", "count", "thread", "grade")
 	c.Bolts = Bolts{Count: b.Whole("count"), Thread: b.Text("thread"), Grade: b.Text("grade")}
 	if n := o.Get("soft"); n != nil {
-		s := d.Object(n, "coupling.soft", "thickness_mm", "in_place_mm?")
-		c.Soft = SoftCoupling{ThicknessMM: s.Number("thickness_mm"), InPlaceMM: s.Number("in_place_mm")}
+		s := d.Object(n, "coupling.soft", "thickness_mm", "in_place_mm?", "bending_stiffness_nm_per_deg?")
+		c.Soft = SoftCoupling{ThicknessMM: s.Number("thickness_mm"), InPlaceMM: s.Number("in_place_mm"), BendingStiffnessNMPerDeg: s.Number("bending_stiffness_nm_per_deg")}
 		if s.Has("thickness_mm") && c.Soft.ThicknessMM == 0 {
 			d.Refuse("coupling.soft.thickness_mm", n.Line, "0", "more than 0", "leave soft out where there is none")
 		}

@@ -53,7 +53,7 @@ func fullHull(t *testing.T) hulls.Hull {
 	h.Propeller.DensityKgM3 = 7700
 	h.Tolerance = map[string]float64{"/engine/mass_kg": 10, "/mounts/0/at_mm/2": 3}
 	h.OneSided = true
-	h.Coupling.Soft = hulls.SoftCoupling{ThicknessMM: 22, InPlaceMM: 0.25}
+	h.Coupling.Soft = hulls.SoftCoupling{ThicknessMM: 22, InPlaceMM: 0.25, BendingStiffnessNMPerDeg: 40}
 	h.MeasuredResponse = []hulls.Measured{
 		{When: "2026-05-14", NutFlats: map[string]float64{"fore port": 3}, SlideMM: map[string]float64{"aft port": 0.5, "aft starboard": 0.5},
 			Held: "seated", Afloat: true, Before: hulls.FaceGap{CosMM: 0.1, SinMM: -0.02}, After: hulls.FaceGap{CosMM: 0.04}, ErrorMM: 0.013},

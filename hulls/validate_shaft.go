@@ -59,6 +59,10 @@ func (c *checker) coupling() {
 	if k.Soft != (SoftCoupling{}) {
 		c.within("coupling.soft.thickness_mm", k.Soft.ThicknessMM, window{1, 300, 5, 120, "mm"})
 		c.within("coupling.soft.in_place_mm", k.Soft.InPlaceMM, window{0, 5, 0, 1, "mm"})
+		// From a bellows to a disc hardly softer than metal; own judgement.
+		if v := k.Soft.BendingStiffnessNMPerDeg; v != 0 {
+			c.within("coupling.soft.bending_stiffness_nm_per_deg", v, window{0.01, 1e6, 0.5, 5000, "N m per degree"})
+		}
 	}
 }
 

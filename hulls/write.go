@@ -101,6 +101,7 @@ func (e *encoder) coupling(c Coupling) {
 		e.Open("soft", '{')
 		e.Number("thickness_mm", c.Soft.ThicknessMM)
 		e.OptionalNumber("in_place_mm", c.Soft.InPlaceMM, 0)
+		e.OptionalNumber("bending_stiffness_nm_per_deg", c.Soft.BendingStiffnessNMPerDeg, 0)
 		e.Close('}')
 	}
 	e.Close('}')

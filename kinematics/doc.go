@@ -57,7 +57,8 @@
 //	          stated force
 //	seated    carried by the pilot on the face's centre, pushed forward until
 //	          the faces touch
-//	bolted    faces drawn flat together: travel and slope agree
+//	bolted    faces drawn flat together: travel and slope agree; through a soft
+//	          coupling the slopes differ by what its bending spring gives
 //
 // Seated and bolted, the shaft's end force acts back on the engine, and both
 // are one Newton iteration: the engine is the front of package shaftline.

@@ -63,8 +63,8 @@ func (d *DriveLine) doubtWhirl(doubt func(place, value, limit, mend string)) err
 // every bearing loaded downward.
 func (d *DriveLine) doubtRest(doubt func(place, value, limit, mend string)) error {
 	var r Result
-	if d.hull.Coupling.IsSoft() {
-		return nil // how it rests through one is not known
+	if !d.hull.Coupling.BoltedKnown() {
+		return nil
 	}
 	if err := d.Solve(&State{Held: Bolted}, &r); err != nil {
 		return err

@@ -67,7 +67,7 @@ func prepareWith(h hulls.Hull, stations [2]int) (*DriveLine, error) {
 		return nil, fmt.Errorf("%s: middle of the shaft's free travel: %w", h.Name, err)
 	}
 	d.last = &d.shafts[0][0]
-	d.face = face{engine: &d.engine, radius: h.Coupling.OuterDiameterMM / 2,
+	d.face = face{engine: &d.engine, radius: h.Coupling.OuterDiameterMM / 2, softRadPerNMM: softRadPerNMM(&h),
 		seats: make([]seat, len(h.Mounts)), pose: drawnPose()}
 	return d, nil
 }

@@ -27,6 +27,8 @@ type face struct {
 	joint   joint
 	careful bool // slower steps that always lead downhill
 
+	softRadPerNMM float64 // drawn flat, with a soft coupling between; 0: metal to metal
+
 	block     bool       // apart: the front end stands at
 	blockAtMM [2]float64 // this place
 	skew      [2]float64 // drawn flat: slope dy/dx, dz/dx the halves' own faces add
@@ -117,6 +119,11 @@ func (f *face) balanceOnPilot(end *shaftline.End, a *system) (q [4]float64, ok b
 func (f *face) balanceFlat(end *shaftline.End, a *system) ([4]float64, bool) {
 	c := f.carry()
 	q := f.flat()
+	if f.softRadPerNMM > 0 {
+		softened := *end
+		softened.Soften(f.softRadPerNMM)
+		end = &softened
+	}
 	force, s := end.Force(&q), end.Stiffness()
 	for i := range 6 {
 		for j := range 4 {
@@ -142,6 +149,7 @@ func (f *face) balanceFlat(end *shaftline.End, a *system) ([4]float64, bool) {
 			q[j] += c[j][i] * f.step[i]
 		}
 	}
+	f.give(&q, end.Force(&q))
 	return q, true
 }
 
@@ -177,6 +185,9 @@ func (f *face) Slope(alpha float64, p [4]float64) float64 {
 			sum += p[i] * f.dq[i]
 		}
 	}
+	if f.joint == drawnFlat && f.softRadPerNMM > 0 {
+		sum += f.softSlope(&x, alpha)
+	}
 	return sum
 }
 
@@ -205,6 +216,7 @@ func (f *face) Residual(p [4]float64) float64 {
 				u.momentNMM[i] -= c[j][3+i] * p[j]
 			}
 		}
+		f.give(&q, p)
 		gap = f.turn * (math.Abs(q[1]-f.q[1]) + math.Abs(q[3]-f.q[3]))
 	}
 	worst := gap / f.radius

@@ -78,8 +78,8 @@ func (s *State) Invalid(h *hulls.Hull) string {
 		return fmt.Sprintf("held %q: must be one of %v", s.Held, HeldWays)
 	case s.Held == Seated && !h.Coupling.HasPilot():
 		return fmt.Sprintf("held seated: %s has no pilot to carry the shaft; use centred", h.Name)
-	case s.Held == Bolted && h.Coupling.IsSoft():
-		return fmt.Sprintf("held bolted: %s has a soft coupling, whose stiffness in bending is not known; gauge seated or centred", h.Name)
+	case s.Held == Bolted && !h.Coupling.BoltedKnown():
+		return fmt.Sprintf("held bolted: %s has a soft coupling, whose stiffness in bending is not known; give it, or gauge seated or centred", h.Name)
 	case s.LiftMM != nil && len(s.LiftMM) != len(h.Mounts),
 		s.SlideMM != nil && len(s.SlideMM) != len(h.Mounts):
 		return fmt.Sprintf("%d lifts and %d slides for %d mounts: give one for each, or none",

@@ -88,7 +88,7 @@ func (e *env) trouble(f *trouble.Finding, boat *trouble.Boat) {
 // shake tells, where a boat shakes, what of that line-up can make.
 func (e *env) shake(d *visit.Document, symptoms []trouble.Symptom, u say.Units) error {
 	for _, s := range symptoms {
-		if !s.Shakes() || d.Hull.Coupling.IsSoft() { // how she is bolted through one is not known
+		if !s.Shakes() || !d.Hull.Coupling.BoltedKnown() { // how she is bolted through one is not known
 			continue
 		}
 		shake, err := trouble.ShakeOf(&d.Hull, d.Visit.State.Afloat())

@@ -20,8 +20,8 @@ type margin struct {
 }
 
 // margins are what the log has left of clearance, seated, and every bearing of
-// downward load, bolted; through a soft coupling, which passes on next to no
-// moment, as seated.
+// downward load, bolted; through a soft coupling whose stiffness is not known, and
+// which passes on next to no moment, as seated.
 func (j *job) margins(moves []float64) ([]margin, error) {
 	at := j.found.plus(j.model.Items, moves)
 	s := kinematics.State{LiftMM: at.liftMM, SlideMM: at.slideMM}
@@ -30,7 +30,7 @@ func (j *job) margins(moves []float64) ([]margin, error) {
 		return nil, fmt.Errorf("after the move: %w", err)
 	}
 	all := []margin{{LogLimit, "log", r.LogClearanceMM}}
-	if !j.hull.Coupling.IsSoft() {
+	if j.hull.Coupling.BoltedKnown() {
 		s.Held = kinematics.Bolted
 		if r, err = j.model.Solve(s); err != nil {
 			return nil, fmt.Errorf("after the move, bolted: %w", err)

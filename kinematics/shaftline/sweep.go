@@ -34,6 +34,10 @@ func (e *End) Stiffness() [4][4]float64 {
 	}
 }
 
+// Soften puts a spring in bending in front of the end, the same in both planes: S and
+// F are then those of the spring's fore side.
+func (e *End) Soften(slopePerNmm float64) { e.soften(0, slopePerNmm) }
+
 // shift carries the cut a rigid length h forward: y_aft = y - h dy/dx.
 func (e *End) shift(h float64) {
 	e.s11 += h * (h*e.s00 - 2*e.s01)

@@ -245,7 +245,7 @@ func (p *Page) show() {
 
 // tellShake says, of a symptom that is a shake, what line-up can do to this boat.
 func (p *Page) tellShake(s trouble.Symptom, d *visit.Document) {
-	if !s.Shakes() || d.Hull.Coupling.IsSoft() { // how she is bolted through one is not known
+	if !s.Shakes() || !d.Hull.Coupling.BoltedKnown() { // how she is bolted through one is not known
 		p.why.SetText("")
 		return
 	}
