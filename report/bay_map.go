@@ -33,8 +33,14 @@ func (d *drawer) bayDrawings(y, k float64) float64 {
 	d.drawClock(paper.Point{X: cx + r, Y: y + 5*k + r}, r, face)
 	note := paper.Type{Points: d.points(8.5, k), Align: paper.Centre}
 	d.Line(cx, y+5*k+2*r, clockWide, note, d.seen())
+	if d.told() && d.untrue() { // else the sentence above and the clock seem at odds
+		d.Line(cx, y+5*k+2*r+note.Points*mmPerLinePoint, clockWide, note, d.say(words.PaperRunOutIn, nil))
+	}
 	return y + tall
 }
+
+// mmPerLinePoint is the height of a line for each point of its type.
+const mmPerLinePoint = 0.42
 
 // leastDrawing is how tall mounts and clock stay however full the card is, and
 // leastClock how wide the clock, in mm: room for type that is read by torchlight.

@@ -200,6 +200,7 @@ const (
 	PaperEntersFreely        ID = "paper_enters_freely"
 	PaperEntersWithForce     ID = "paper_enters_with_force"
 	PaperEntersNot           ID = "paper_enters_not"
+	PaperRunOutIn            ID = "paper_run_out_in"
 	PaperWithRunOut          ID = "paper_with_run_out"
 	PaperTopBottom           ID = "paper_top_bottom"
 	PaperStbdPort            ID = "paper_stbd_port"
