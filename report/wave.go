@@ -102,12 +102,33 @@ func (f *flow) recordWaves() {
 			f.need(tall + 1)
 		}
 		at := x + float64(i%2)*(each+between)
-		f.Line(at, f.y, each, cellHead, f.say(words.SheetWaveOf, words.Args{"Number": e + 1, "Unit": f.u.GapUnit()}))
+		title, args := words.SheetWaveOf, words.Args{"Number": e + 1, "Unit": f.u.GapUnit()}
+		if foot := f.footMM(e); foot > 0 {
+			title, args["Foot"] = words.SheetWaveOver, f.u.Plain(foot, 1)+" mm"
+		}
+		f.Line(at, f.y, each, cellHead, f.say(title, args))
 		f.drawWave(at, f.y+5, each, tall-5, e, most)
 		if i%2 == 1 || i == len(shown)-1 {
 			f.y += tall + 1
 		}
 	}
+}
+
+// footMM is the gap at the foot of a plot: nothing, or where the faces were held too far
+// apart for a plot from nothing to show how they lie, a little less than the least gap.
+func (d *drawer) footMM(event int) float64 {
+	if d.v.Events[event].Gauging.Apart.MM() <= visit.WideMM {
+		return 0
+	}
+	w, _ := d.waveOf(event)
+	least := w.g0MM - math.Hypot(w.cosMM, w.sinMM)
+	for _, b := range d.bars(event) {
+		if b.goesMM > 0 {
+			least = min(least, b.goesMM)
+		}
+	}
+	const step = 0.1
+	return math.Floor(least/step) * step
 }
 
 // tallestOf is the largest gap a plot of a gauging has to show.
@@ -117,7 +138,7 @@ func (d *drawer) tallestOf(event int) float64 {
 	for _, b := range d.bars(event) {
 		most = max(most, b.goesMM, b.stopsMM)
 	}
-	return most
+	return most - d.footMM(event)
 }
 
 // drawWave draws one gauging into a room, up to a gap that all plots share.
@@ -126,14 +147,15 @@ func (d *drawer) drawWave(x, y, w, h float64, event int, mostMM float64) {
 	full, step := nice(mostMM / d.unitMM() * 1.04)
 	base, room, wide := y+h-below, h-below-1, w-left-2
 	across := func(deg float64) float64 { return x + left + deg/360*wide }
-	up := func(mm float64) float64 { return base - min(mm/d.unitMM()/full, 1.02)*room }
+	foot := d.footMM(event)
+	up := func(mm float64) float64 { return base - min((mm-foot)/d.unitMM()/full, 1.02)*room }
 	small := paper.Type{Points: 7.5, Align: paper.Right}
 	for v := 0.0; v <= full*1.001; v += step {
-		d.Stroke(paper.Pen{MM: 0.12, Grey: 170}, paper.Point{X: across(0), Y: up(v * d.unitMM())}, paper.Point{X: across(360), Y: up(v * d.unitMM())})
-		d.Mid(x, up(v*d.unitMM()), left-1, small, d.u.Plain(v, 3))
+		d.Stroke(paper.Pen{MM: 0.12, Grey: 170}, paper.Point{X: across(0), Y: up(foot + v*d.unitMM())}, paper.Point{X: across(360), Y: up(foot + v*d.unitMM())})
+		d.Mid(x, up(foot+v*d.unitMM()), left-1, small, d.u.Plain(v, 3))
 	}
 	d.hours(across, base, w)
-	d.Stroke(paper.Pen{MM: 0.3}, paper.Point{X: across(0), Y: up(full * d.unitMM())}, paper.Point{X: across(0), Y: base}, paper.Point{X: across(360), Y: base})
+	d.Stroke(paper.Pen{MM: 0.3}, paper.Point{X: across(0), Y: up(foot + full*d.unitMM())}, paper.Point{X: across(0), Y: base}, paper.Point{X: across(360), Y: base})
 	curve, _ := d.waveOf(event)
 	var points []paper.Point
 	for deg := 0.0; deg <= 360; deg += 5 {

@@ -3,6 +3,7 @@ package report
 // The wave on the record goes through the bars of the readings it was fitted to.
 
 import (
+	"math"
 	"testing"
 
 	"aligner/assets"
@@ -46,6 +47,31 @@ func TestWavesGoThroughTheirBars(t *testing.T) {
 		}
 		if missed*5 > bars {
 			t.Errorf("%s: %d of %d bars are missed", name, missed, bars)
+		}
+	}
+}
+
+// Faces held far apart are plotted from a little under the least gap: a plot from
+// nothing would show a straight line.
+func TestAPlotOfFacesFarApartShowsTheWave(t *testing.T) {
+	for _, name := range assets.VisitNames() {
+		d := begin(worked(t, document(t, name)), Options{Kind: Record})
+		for event, e := range d.v.Events {
+			w, ok := wave{}, false
+			if e.Gauging != nil {
+				w, ok = d.waveOf(event)
+			}
+			if !ok {
+				continue
+			}
+			spread := 2 * math.Hypot(w.cosMM, w.sinMM)
+			foot, tall := d.footMM(event), d.tallestOf(event)
+			if (foot > 0) != (name == "far-apart") {
+				t.Errorf("%s, event %d: plotted from %g mm", name, event+1, foot)
+			}
+			if foot > 0 && (tall > spread+0.4 || w.g0MM-spread/2 < foot) {
+				t.Errorf("%s, event %d: %.3f mm tall for a wave of %.3f", name, event+1, tall, spread)
+			}
 		}
 	}
 }

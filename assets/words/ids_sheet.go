@@ -10,6 +10,7 @@ const (
 	SheetRule             ID = "sheet_rule"
 	SheetSecAnswers       ID = "sheet_sec_answers"
 	SheetAnswersHow       ID = "sheet_answers_how"
+	SheetWaveOver         ID = "sheet_wave_over"
 	SheetWaveOf           ID = "sheet_wave_of"
 	SheetWaveNote         ID = "sheet_wave_note"
 	SheetNothingApart     ID = "sheet_nothing_apart"
