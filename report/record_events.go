@@ -59,6 +59,13 @@ func (d *drawer) gaugedHow(g *visit.Gauging) string {
 	if g.Apart.Given() {
 		parts = append(parts, d.say(words.PaperApart, words.Args{"Gap": d.typed(g.Apart)}))
 	}
+	if b := g.Between; b.What != "" {
+		between := d.say(words.Of("between", b.What), nil)
+		if b.Uneven.Given() {
+			between += " " + d.say(words.PaperUneven, words.Args{"Gap": d.typed(b.Uneven), "Clock": d.clock(b.ThinAtDeg)})
+		}
+		parts = append(parts, d.say(words.PaperThrough, words.Args{"What": between}))
+	}
 	if g.PushN != 0 {
 		parts = append(parts, d.say(words.PaperPushed, words.Args{"Force": d.u.Force(g.PushN)}))
 	}

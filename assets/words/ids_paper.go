@@ -201,6 +201,8 @@ const (
 	PaperEntersWithForce     ID = "paper_enters_with_force"
 	PaperEntersNot           ID = "paper_enters_not"
 	PaperRunOutIn            ID = "paper_run_out_in"
+	PaperThrough             ID = "paper_through"
+	PaperUneven              ID = "paper_uneven"
 	PaperWithRunOut          ID = "paper_with_run_out"
 	PaperTopBottom           ID = "paper_top_bottom"
 	PaperStbdPort            ID = "paper_stbd_port"
