@@ -122,6 +122,9 @@ func (d *drawer) bayHeadline() string {
 	return d.say(words.PaperGaugeFirst, nil)
 }
 
+// done reports whether the job was handed over, and nothing is to be moved.
+func (d *drawer) done() bool { return d.v.HandedOver.Done() && !d.planned() }
+
 // baySub says how it stands and where it is going.
 func (d *drawer) baySub() []string {
 	var lines []string
@@ -135,6 +138,7 @@ func (d *drawer) baySub() []string {
 			lines = append(lines, d.say(words.PlanBetterFirst, nil))
 		}
 		lines = append(lines, d.say(words.PlanDrawBack, words.Args{"Length": d.u.Plain(d.p.DrawBackMM, 1) + " mm"}))
+	case d.done():
 	case d.p.Status == plan.Nothing:
 		lines = append(lines, d.say(words.PaperChanceKept, words.Args{"Chance": say.Chance(d.s, d.p.Probability)}))
 	default:

@@ -20,6 +20,10 @@ func (d *drawer) bayLast(x, y, w, k float64) float64 {
 	d.Stroke(paper.Pen{MM: 0.5}, paper.Point{X: x, Y: y}, paper.Point{X: x + w, Y: y})
 	y += 1 * k
 	t := paper.Type{Points: d.points(9.5, k)}
+	if d.done() {
+		y += d.Paragraph(x, y, w, t, d.say(words.PaperIsHandedOver, words.Args{"Date": d.v.HandedOver.Date})) + 0.6*k
+		return d.clockTable(x, y, w, k, []clockRow{d.boxes(words.PaperFound), d.boxes(words.PaperFoundAgain)})
+	}
 	if d.p.Status == plan.NotForMoves || d.p.Status == plan.None {
 		y += d.Paragraph(x, y, w, t, d.say(words.PaperWriteHere, nil)) + 0.6*k
 		return d.clockTable(x, y, w, k, []clockRow{d.boxes(words.PaperFound), d.boxes(words.PaperFoundAgain)})

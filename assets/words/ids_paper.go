@@ -203,6 +203,7 @@ const (
 	PaperRunOutIn            ID = "paper_run_out_in"
 	PaperThrough             ID = "paper_through"
 	PaperUneven              ID = "paper_uneven"
+	PaperIsHandedOver        ID = "paper_is_handed_over"
 	PaperWithRunOut          ID = "paper_with_run_out"
 	PaperTopBottom           ID = "paper_top_bottom"
 	PaperStbdPort            ID = "paper_stbd_port"

@@ -11,9 +11,11 @@ import (
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/app"
 
+	"aligner/assets"
 	"aligner/assets/words"
 	"aligner/cmd/aligner/window"
 	"aligner/hulls"
+	"aligner/hulls/visit"
 	"aligner/report/learners"
 )
 
@@ -25,13 +27,12 @@ type windowCmd struct {
 // appID names the program to the system, for its preferences.
 const appID = "aligner.drive.line"
 
-// Run opens the window on a boat: the one named, or the last one, or the first.
-// Without a screen it says so and writes a picture.
+// Run opens the window on a boat or a visit: the one named, or the last one, or the
+// first. Without a screen it says so and writes a picture.
 func (c *windowCmd) Run(e *env) error {
-	if c.Hull != "" {
-		if _, _, err := openHull(c.Hull); err != nil {
-			return err
-		}
+	seen, err := c.named()
+	if err != nil {
+		return err
 	}
 	if !hasScreen() {
 		e.warn(speaker.Say(words.NoScreen, nil))
@@ -43,7 +44,26 @@ func (c *windowCmd) Run(e *env) error {
 			Out: filepath.Join(os.TempDir(), "aligner.png")}
 		return picture.Run(e)
 	}
-	return openWindow(c.Hull)
+	return openWindow(c.Hull, seen)
+}
+
+// named is the visit that was named, a file or a built-in one; nil where it is a boat,
+// which is looked for first, or nothing. A visit of the logbook is opened from the list
+// of boats, so that it goes on where it was left.
+func (c *windowCmd) named() (*visit.Document, error) {
+	if c.Hull == "" {
+		return nil, nil
+	}
+	_, _, notHull := openHull(c.Hull)
+	if notHull == nil {
+		return nil, nil
+	}
+	data, err := readFile(c.Hull, visit.MaxFileBytes)
+	if _, builtIn := assets.Visit(c.Hull); !builtIn && (err != nil || !isVisit(data)) {
+		return nil, notHull
+	}
+	d, _, err := openVisit(c.Hull)
+	return &d, err
 }
 
 // hasScreen reports whether a window can be opened at all.
@@ -54,7 +74,7 @@ func hasScreen() bool {
 	return os.Getenv("DISPLAY") != "" || os.Getenv("WAYLAND_DISPLAY") != ""
 }
 
-func openWindow(name string) error {
+func openWindow(name string, seen *visit.Document) error {
 	a := app.NewWithID(appID)
 	window.BeginIn(a.Preferences(), words.In(systemLanguage(os.Getenv)).Language())
 	win := a.NewWindow("aligner")
@@ -62,8 +82,11 @@ func openWindow(name string) error {
 	if !asked {
 		name = window.Load(a.Preferences()).Boat
 	}
-	h, _, err := openHull(name)
-	if err != nil { // the last boat's file is gone
+	var h hulls.Hull
+	var err error
+	if seen != nil {
+		name, h = seen.HullName, seen.Hull
+	} else if h, _, err = openHull(name); err != nil { // the last boat's file is gone
 		name = "Eider"
 		if h, _, err = openHull(name); err != nil {
 			return err
@@ -88,6 +111,9 @@ func openWindow(name string) error {
 	w.Keep(keeper, going)
 	if languageAsked { // else what the mechanic chose
 		w.Speak(speaker.Language())
+	}
+	if seen != nil {
+		w.Show(seen)
 	}
 	win.SetMaster()
 	a.Lifecycle().SetOnStarted(func() { fyne.Do(func() { fitOnScreen(win) }) })

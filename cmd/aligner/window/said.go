@@ -28,6 +28,9 @@ func (w *Window) effect(d *visit.Document) string {
 	if w.preview != nil {
 		was, edit = w.history.Now(), w.preview
 	}
+	if w.stage != stageTry && w.arrived && w.preview == nil {
+		return "" // what was done at the stage before says nothing of this one
+	}
 	if _, opened := edit.(*visit.OpenVisit); opened {
 		return w.describe(edit)
 	}

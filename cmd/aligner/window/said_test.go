@@ -62,3 +62,21 @@ func TestNoFinalWordOnAGapNotWithin(t *testing.T) {
 		w.undo()
 	}
 }
+
+// At another stage the line under the faces does not go on about what was done at the
+// stage before.
+func TestTheLineUnderTheFacesIsOfTheStage(t *testing.T) {
+	w := opened(t, "Kittiwake")
+	w.openVisit("burr")
+	if w.sentence.Text == "" {
+		t.Error("a visit opened is not told")
+	}
+	w.enter(stageMove)
+	if w.sentence.Text != "" {
+		t.Errorf("on arriving: %q", w.sentence.Text)
+	}
+	w.do(&visit.SetDate{Date: "2026-06-01"})
+	if w.sentence.Text == "" {
+		t.Error("an edit at the stage is not told")
+	}
+}

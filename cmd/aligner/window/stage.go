@@ -74,6 +74,7 @@ func (s *stageStrip) show(now stage) {
 // enter goes to a stage.
 func (w *Window) enter(to stage) {
 	w.keepSettings()
+	w.arrived = w.arrived || to != w.stage
 	w.stage = to
 	for i, o := range w.sheets {
 		if stage(i) == to {

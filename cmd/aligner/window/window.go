@@ -57,6 +57,7 @@ type Window struct {
 	handing    *handOverSheet
 	mind       thinking
 	stage      stage
+	arrived    bool // at the stage, and nothing done there yet
 	sheets     [stages]fyne.CanvasObject
 	stageStrip *stageStrip
 	middle     middle
@@ -203,6 +204,7 @@ func (w *Window) document() visit.Document {
 // do records an edit and shows what it comes to. A refused one is told, and
 // what was touched goes back to what the document says.
 func (w *Window) do(e visit.Edit) {
+	w.arrived = false
 	if err := w.recorded(e); err != nil {
 		w.update()
 		w.sentence.SetText(w.told(err))
@@ -347,9 +349,16 @@ func (w *Window) openVisit(name string) {
 		w.sentence.SetText(w.told(err))
 		return
 	}
+	w.Show(&d)
+}
+
+// Show opens a visit at the stage it is in.
+func (w *Window) Show(d *visit.Document) {
 	w.do(&visit.OpenVisit{Visit: d.Visit, HullName: d.HullName, Hull: hulls.Encode(d.Hull)})
 	w.looking.fresh = true
 	w.enter(stageGauge)
+	w.arrived = false // that it was opened is to be read
+	w.update()
 }
 
 // close keeps the settings.
