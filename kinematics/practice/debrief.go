@@ -4,6 +4,7 @@ package practice
 // astray.
 
 import (
+	"math"
 	"slices"
 
 	"aligner/hulls/visit"
@@ -11,6 +12,9 @@ import (
 
 // overThou is let pass above the rule: leaves do not show it.
 const overThou = 0.5
+
+// PassThou is the widest true gap that is let pass.
+func PassThou() float64 { return visit.DefaultRule.Limit.Thou() + overThou }
 
 // Debrief is what came of a piece of work.
 type Debrief struct {
@@ -53,6 +57,7 @@ const (
 	BoltedFaces    Kind = "trusted bolted faces"         // moved on readings with the faces drawn together
 	NotGauged      Kind = "moved without gauging"        // moved on no readings of the engine as it stood
 	Impossible     Kind = "moved on impossible readings" // the set cannot be two flat faces
+	TooFew         Kind = "too few places"               // read at places too few, or too close together, to tell
 	ForcedNut      Kind = "forced the stuck nut"         // tried again after it was found stuck
 	LeftLoose      Kind = "left loose"                   // handed over with mounts not tight
 	NotGaugedTight Kind = "not gauged when tight"        // handed over without a gauging after tightening
@@ -61,7 +66,7 @@ const (
 
 // Kinds are all of them.
 var Kinds = []Kind{ChasedRunOut, NotTurned, WrongWay, WrongEnd, Twisted, HangingShaft, BoltedFaces, NotGauged,
-	Impossible, ForcedNut, LeftLoose, NotGaugedTight, LeftOutside}
+	Impossible, TooFew, ForcedNut, LeftLoose, NotGaugedTight, LeftOutside}
 
 // Judge replays a piece of work that was handed over, and judges it.
 func Judge(t Task, acts []Act) (*Debrief, error) {
@@ -120,8 +125,8 @@ func (j *judge) fault(act int, m Mistake) {
 // watch does one act and sees what it was.
 func (j *judge) watch(a Act) error {
 	switch {
-	case a.Gauge != nil:
-		j.turned = j.turned || a.Gauge.ShaftTurnDeg != 0 || a.Gauge.FlangeTurnDeg != 0
+	case a.Read != nil, a.Leaf != nil:
+		j.turned = j.turned || j.turnedNow()
 	case a.Turn != nil:
 		return j.watchTurn(a)
 	case a.HandOver != nil:
@@ -131,13 +136,24 @@ func (j *judge) watch(a Act) error {
 	return err
 }
 
+// turnedNow reports whether the gauging that goes on is of a seated shaft, and shaft or
+// flange turned off its mark.
+func (j *judge) turnedNow() bool {
+	events := j.Visit().Events
+	if len(events) == 0 || events[len(events)-1].Gauging == nil {
+		return false
+	}
+	g := events[len(events)-1].Gauging
+	return g.Held == "seated" && (math.Mod(g.ShaftTurnDeg, 360) != 0 || math.Mod(g.FlangeTurnDeg, 360) != 0)
+}
+
 // sum judges the whole.
 func (j *judge) sum() error {
 	left, marks, err := j.bench.Truth()
 	if err != nil {
 		return err
 	}
-	limit := visit.DefaultRule.Limit.Thou() + overThou
+	limit := PassThou()
 	if j.d.LeftMM, err = j.bench.EngineGapMM(); err != nil {
 		return err
 	}
@@ -148,6 +164,8 @@ func (j *judge) sum() error {
 		j.fault(ofTheWhole, Mistake{Kind: LeftLoose})
 	case !j.gauged(j.Visit()):
 		j.fault(ofTheWhole, Mistake{Kind: NotGaugedTight})
+	}
+	switch {
 	case left <= limit:
 	case marks <= limit && j.untrueTIR() >= tellTaleThou:
 		j.fault(ofTheWhole, Mistake{Kind: ChasedRunOut, Thou: left})
@@ -157,14 +175,17 @@ func (j *judge) sum() error {
 	return j.judgeTwist()
 }
 
-// gauged reports whether a reading of a seated shaft was taken since the engine was
+// fewest readings make a gauging: two tell of no plane.
+const fewest = 3
+
+// gauged reports whether a seated shaft was read at enough places since the engine was
 // last moved or tightened.
 func (j *judge) gauged(v *visit.Visit) bool {
 	for _, e := range slices.Backward(v.Events) {
 		switch {
 		case e.Gauging == nil:
 			return false
-		case e.Gauging.Held == "seated" && len(e.Gauging.Readings) > 0:
+		case e.Gauging.Held == "seated" && len(e.Gauging.Readings) >= fewest:
 			return true
 		}
 	}

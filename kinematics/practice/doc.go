@@ -23,7 +23,9 @@
 //	run-out      one half's face out by 4 to 7 thou, under a gap of 8 to 20
 //	burr         a burr of 4 to 8 thou that stays until it is filed
 //	stuck nut    one mount's nut does not turn
-//	soft foot    one mount is drawn down by 0.6 to 1.2 mm when first tightened
+//	soft foot    one mount is drawn down when first tightened, by as much as moves the
+//	             gap by 4 to 7 thou
+//	any fault    one of those before, and nobody says which
 //
 // All thou of a gap or of a face are total, largest less smallest. The sizes are our
 // own judgement: large enough to be found, small enough to be met.

@@ -232,7 +232,7 @@ func TestTheEndOfTheWork(t *testing.T) {
 			t.Fatal(err)
 		}
 		d := (&fool{t, tight}).handOver()
-		wants(t, d, NotGaugedTight)
+		wants(t, d, NotGaugedTight, LeftOutside)
 		if d.Passed || d.LeftThou < limitThou {
 			t.Errorf("the soft foot left %.2f thou", d.LeftThou)
 		}
@@ -243,3 +243,67 @@ func TestTheEndOfTheWork(t *testing.T) {
 }
 
 const limitThou = 3 // of the rule taken where none is chosen
+
+// Handed over as she was found, she is neither tight nor in line.
+func TestHandingOverAtOnce(t *testing.T) {
+	d := begin(t, Task{BothPlanes, 2}).handOver()
+	if !d.told(LeftLoose) || !d.told(LeftOutside) || d.Passed {
+		t.Errorf("told %+v", d.Mistakes)
+	}
+}
+
+// Three places close together tell little of the rest of the rim.
+func TestPlacesCloseTogether(t *testing.T) {
+	f := begin(t, Task{TiltOnly, 2})
+	f.do(Act{Gauge: &Gauge{Held: "seated"}})
+	for _, deg := range []float64{0, 30} {
+		f.do(Act{Read: &Place{deg}})
+	}
+	f.turn(map[string]int{"fore port": 1, "fore starboard": 1}, nil)
+	wants(t, f.done(), NotGauged, WrongWay, LeftOutside)
+
+	f = begin(t, Task{TiltOnly, 2})
+	f.do(Act{Gauge: &Gauge{Held: "seated"}})
+	for _, deg := range []float64{0, 0, 30} {
+		f.do(Act{Read: &Place{deg}})
+	}
+	f.turn(map[string]int{"fore port": 1, "fore starboard": 1}, nil)
+	wants(t, f.done(), TooFew, WrongWay, LeftOutside)
+}
+
+// A shaft held turned and not read there, or a whole turn round, was not turned.
+func TestTurnedAndNotRead(t *testing.T) {
+	f := begin(t, Task{RunOut, 2})
+	f.do(Act{Gauge: &Gauge{"seated", 180, 180}})
+	f.gauge("hanging", 90)
+	f.gauge("seated", 360)
+	f.turn(map[string]int{"aft port": 1}, nil)
+	if d := f.done(); !d.told(NotTurned) {
+		t.Errorf("told %+v", d.Mistakes)
+	}
+}
+
+// After the soft foot is drawn down a move the wrong way is told like any other.
+func TestTheWrongWayAfterTightening(t *testing.T) {
+	w, err := ByPlan(Task{SoftFoot, 1})
+	if err != nil {
+		t.Fatal(err)
+	}
+	for i, a := range w.Acts {
+		if a.Fasten == nil {
+			continue
+		}
+		again, err := Replay(w.Task, w.Acts[:i+1])
+		if err != nil {
+			t.Fatal(err)
+		}
+		f := &fool{t, again}
+		f.gauge("seated", 0)
+		soft := f.hull.Mounts[f.hidden.SoftMount].Name
+		f.turn(map[string]int{soft: -6}, nil) // down where it was drawn down already
+		if d := f.done(); !d.told(WrongWay) {
+			t.Errorf("told %+v", d.Mistakes)
+		}
+		return
+	}
+}

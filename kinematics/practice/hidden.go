@@ -66,7 +66,11 @@ func (t Task) hide(b *rounds.Boat) (hidden, error) {
 		ShaftMM: half(trueThou.draw(r)), ShaftLowDeg: anywhere.draw(r),
 		FlangeMM: half(trueThou.draw(r)), FlangeLowDeg: anywhere.draw(r),
 	}
-	switch t.Grade {
+	fault := t.Grade
+	if fault == AnyFault {
+		fault = Grades[r.IntN(len(Grades)-1)]
+	}
+	switch fault {
 	case TiltOnly:
 		spread, opens = tiltThou.draw(r), 180*float64(r.IntN(2))
 		h.RunOut = kinematics.RunOut{}
@@ -97,7 +101,7 @@ func (t Task) hide(b *rounds.Boat) (hidden, error) {
 	}
 	sin, cos := math.Sincos(opens * math.Pi / 180)
 	h.CosMM, h.SinMM = half(spread)*cos, half(spread)*sin
-	if t.Grade == StuckNut {
+	if fault == StuckNut {
 		return h, t.stickNut(&h)
 	}
 	return h, nil

@@ -35,7 +35,7 @@ func (j *judge) watchTurn(a Act) error {
 	if err != nil {
 		return err
 	}
-	tight, at := j.tight, len(j.Acts)
+	at := len(j.Acts)
 	told, err := j.Do(a)
 	if err != nil {
 		return err
@@ -55,9 +55,6 @@ func (j *judge) watchTurn(a Act) error {
 	}
 	if j.tally.Rounds == 1 {
 		j.judgeEnd(at, a.Turn, per)
-	}
-	if tight && j.hidden.SoftMM > 0 { // what the soft foot did is not the learner's doing
-		return nil
 	}
 	engine1, marks1, err := j.bench.Truth()
 	if err != nil {
@@ -95,8 +92,10 @@ func (j *judge) basis() (Kind, error) {
 		return NotGauged, nil
 	case err != nil:
 		return "", err
-	case !e.Flat, e.WhyNot == gauge.TakeAgain:
+	case !e.Flat, e.WhyNot == gauge.NotFlat, e.WhyNot == gauge.TakeAgain:
 		return Impossible, nil
+	case !e.ForMoves:
+		return TooFew, nil
 	}
 	return "", nil
 }
@@ -112,7 +111,7 @@ func (j *judge) judgeEnd(at int, t *Turn, perStepThou []float64) {
 	for _, a := range j.tools.Acts {
 		stuck := j.hidden.stuck
 		if a.Turn != nil && (stuck < 0 || a.Turn.NutFlats[j.hull.Mounts[stuck].Name] == 0) { // else nothing turned
-			if yours > mostlyPart && weakShare(j.hull, a.Turn, perStepThou) < mostlyPart {
+			if turnsNuts(a.Turn) && yours > mostlyPart && weakShare(j.hull, a.Turn, perStepThou) < mostlyPart {
 				m := Mistake{Kind: WrongEnd}
 				for _, mount := range j.hull.Mounts {
 					if t.NutFlats[mount.Name] != 0 {
@@ -124,6 +123,16 @@ func (j *judge) judgeEnd(at int, t *Turn, perStepThou []float64) {
 			return
 		}
 	}
+}
+
+// turnsNuts reports whether a move is not of slides alone.
+func turnsNuts(t *Turn) bool {
+	for _, n := range t.NutFlats {
+		if n != 0 {
+			return true
+		}
+	}
+	return false
 }
 
 // weakShare is the part of a move's steps made at nuts that the gap hardly answers.

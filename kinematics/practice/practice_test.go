@@ -53,7 +53,7 @@ func TestWhoFollowsThePlanPassesEveryPractice(t *testing.T) {
 // what gauging shows.
 func TestWhatIsHidden(t *testing.T) {
 	limits := map[Grade]span{TiltOnly: tiltThou, RunOut: smallThou}
-	for _, g := range Grades {
+	for _, g := range Grades[:len(Grades)-1] { // any fault is one of these
 		for n := 1; n <= Numbers; n++ {
 			w, err := Begin(Task{g, n})
 			if err != nil {

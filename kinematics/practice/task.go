@@ -22,10 +22,11 @@ const (
 	Burr       Grade = "burr"
 	StuckNut   Grade = "stuck nut"
 	SoftFoot   Grade = "soft foot"
+	AnyFault   Grade = "any fault" // one of those before, and nobody says which
 )
 
 // Grades are all of them, the easy ones first.
-var Grades = []Grade{TiltOnly, BothPlanes, RunOut, Burr, StuckNut, SoftFoot}
+var Grades = []Grade{TiltOnly, BothPlanes, RunOut, Burr, StuckNut, SoftFoot, AnyFault}
 
 // Numbers is how many boats there are of a grade, counted from 1.
 const Numbers = 20
@@ -60,7 +61,7 @@ func (t Task) Hull() (*hulls.Hull, error) {
 	if err != nil {
 		return nil, err
 	}
-	if t.Grade == SoftFoot { // solid feet are shimmed until none is soft, before faces are gauged
+	if t.Grade == SoftFoot || t.Grade == AnyFault { // solid feet are shimmed until none is soft, before faces are gauged
 		all = slices.DeleteFunc(all, func(h *hulls.Hull) bool { return h.Mounts[0].Kind == hulls.Solid })
 	}
 	return all[(t.Number-1)%len(all)], nil

@@ -8,6 +8,7 @@ import (
 	"errors"
 	"io/fs"
 	"os"
+	"path/filepath"
 
 	"aligner/kinematics/practice"
 )
@@ -27,8 +28,16 @@ func (f File) Keep(u Unfinished) error {
 	if err != nil {
 		return err
 	}
+	if err := os.MkdirAll(filepath.Dir(f.Path), 0o700); err != nil {
+		return err
+	}
 	beside := f.unfinished() + ".new"
-	if err := os.WriteFile(beside, data, 0o600); err != nil {
+	file, err := os.OpenFile(beside, os.O_WRONLY|os.O_CREATE|os.O_TRUNC, 0o600)
+	if err != nil {
+		return err
+	}
+	_, err = file.Write(data)
+	if err = errors.Join(err, file.Sync(), file.Close()); err != nil {
 		return err
 	}
 	return os.Rename(beside, f.unfinished())

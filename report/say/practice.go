@@ -36,7 +36,7 @@ func Act(s words.Speaker, u Units, h *hulls.Hull, a practice.Act, told practice.
 	case a.Gauge != nil:
 		return s.Say(words.PracticeDidGauge, words.Args{"Held": string(a.Gauge.Held), "Shaft": u.Plain(a.Gauge.ShaftTurnDeg, 0), "Flange": u.Plain(a.Gauge.FlangeTurnDeg, 0)})
 	case a.Read != nil, a.Leaf != nil:
-		return s.Say(words.PracticeDidRead, words.Args{"Reading": Reading(s, u, told.Reading, false), "Unit": u.GapUnit()})
+		return leafRead(s, u, told.Reading)
 	case a.Clean != nil && told.Burr:
 		return s.Say(words.PracticeDidBurr, words.Args{"Clock": Clock(a.Clean.ClockDeg, false)})
 	case a.Clean != nil:
@@ -57,6 +57,19 @@ func Act(s words.Speaker, u Units, h *hulls.Hull, a practice.Act, told practice.
 	return ""
 }
 
+// leafRead says what was read at one place, in full.
+func leafRead(s words.Speaker, u Units, r visit.Leaf) string {
+	args := words.Args{"Clock": strings.TrimSuffix(visit.ClockText(r.ClockDeg, visit.LookingForward), ":00"),
+		"Goes": u.Thickness(r.Goes.MM()), "Stops": u.Thickness(r.Stops.MM())}
+	switch {
+	case !r.Goes.Given():
+		return s.Say(words.PracticeReadUnder, args)
+	case !r.Stops.Given():
+		return s.Say(words.PracticeReadOver, args)
+	}
+	return s.Say(words.PracticeReadBoth, args)
+}
+
 // Debrief says what came of a piece of practice: in line or not, what was wrong,
 // the work beside the tool's, and where the thinking went astray.
 func Debrief(s words.Speaker, u Units, h *hulls.Hull, d *practice.Debrief) []string {
@@ -64,7 +77,7 @@ func Debrief(s words.Speaker, u Units, h *hulls.Hull, d *practice.Debrief) []str
 	id := words.PracticePassed
 	switch {
 	case d.Passed:
-	case d.LeftThou <= visit.DefaultRule.Limit.Thou():
+	case d.LeftThou <= practice.PassThou():
 		id = words.PracticeLoose
 	default:
 		id = words.PracticeFailed
@@ -76,7 +89,7 @@ func Debrief(s words.Speaker, u Units, h *hulls.Hull, d *practice.Debrief) []str
 	}
 	lines = append(lines, s.Say(id, words.Args{"Cause": PracticeCause(s, d.Cause)}),
 		s.Say(words.PracticeYours, words.Args{"Tally": Tally(s, u, h, d.Yours)}),
-		s.Say(words.PracticeTools, words.Args{"Tally": Tally(s, u, h, d.Tools)}))
+		s.Say(words.PracticeTools, words.Args{"Tally": Tally(s, u, h, d.Tools)}), s.Say(words.PracticeToolsWhy, nil))
 	if len(d.Mistakes) == 0 {
 		return append(lines, s.Say(words.PracticeNoMistakes, nil))
 	}

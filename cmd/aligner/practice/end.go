@@ -28,10 +28,11 @@ func newEnd(p *Page) *end {
 	e := &end{p: p, verdict: running(), rest: running()}
 	e.verdict.TextStyle.Bold = true
 	e.verdict.SizeName = theme.SizeNameSubHeadingText
-	e.again = page.NewButton(p.keys, p.say(words.PracticeAgain, nil), func() { p.beginTask(p.s.work.Task) })
-	e.next = page.NewButton(p.keys, p.say(words.PracticeNext, nil), func() { p.beginTask(p.s.next()) })
+	e.again = page.NewButton(p.keys, p.say(words.PracticeAgain, nil), func() { p.ask(p.s.work.Task) })
+	e.next = page.NewButton(p.keys, p.say(words.PracticeNext, nil), func() { p.ask(p.s.next()) })
 	e.next.Importance = widget.HighImportance
-	e.all = container.NewBorder(nil, container.NewGridWithColumns(2, e.again, e.next), nil, nil,
+	export := page.NewButton(p.keys, p.say(words.PracticeExport, nil), p.askExport)
+	e.all = container.NewBorder(nil, container.NewVBox(export, container.NewGridWithColumns(2, e.again, e.next)), nil, nil,
 		container.NewVScroll(container.NewVBox(e.verdict, e.rest)))
 	return e
 }

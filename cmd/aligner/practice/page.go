@@ -9,6 +9,7 @@ import (
 
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/container"
+	"fyne.io/fyne/v2/dialog"
 	"fyne.io/fyne/v2/widget"
 
 	"aligner/assets/words"
@@ -33,7 +34,9 @@ type Page struct {
 	told          *widget.Label // the task, or what was refused
 	tally         *widget.Label
 	kept          *widget.Label // results
-	log           *page.List
+	export        *page.Button
+	log           *widget.Label // what was done
+	logView       *container.Scroll
 	picture       *drawn.Picture
 	faces         *drawn.Faces
 	sheet         *sheet
@@ -57,20 +60,25 @@ func New(desk page.Desk, s *Session) *Page {
 	}
 	p.grade = page.NewChoice(p.keys, grades, func(i int) { p.pick(practice.Task{Grade: practice.Grades[i], Number: s.Task.Number}) })
 	p.number = page.NewChoice(p.keys, numbers, func(i int) { p.pick(practice.Task{Grade: s.Task.Grade, Number: i + 1}) })
-	p.begin = page.NewButton(p.keys, p.say(words.PracticeBegin, nil), func() { p.beginTask(s.Task) })
+	p.begin = page.NewButton(p.keys, p.say(words.PracticeBegin, nil), func() { p.ask(s.Task) })
 	p.begin.Importance = widget.HighImportance
-	p.log = page.NewList(p.keys, p.lines, newLine, p.line, nil)
+	p.log = running()
+	p.logView = container.NewVScroll(p.log)
 	p.picture = drawn.NewPicture(drawn.Onlooker{Key: p.TypedKey, Rune: p.TypedRune})
 	st := &p.picture.State
 	st.Show = scene.ShowHull | scene.ShowNames | scene.ShowDirections | scene.ShowTrueLine | scene.ShowBed
 	st.Words, st.Dark = say.Marks(desk.Speaker), desk.Looks.Dark
 	p.picture.SetTextSize(desk.Looks.TextSize)
 	p.faces.Words = say.Faces(desk.Speaker)
+	p.export = page.NewButton(p.keys, p.say(words.PracticeExport, nil), p.askExport)
 	p.sheet, p.end = newSheet(p), newEnd(p)
 	p.lay()
 	p.readResults()
 	p.boat()
 	p.show()
+	if s.work != nil && s.work.Ended() && s.debrief == nil {
+		p.judge()
+	}
 	return p
 }
 
@@ -79,12 +87,6 @@ func (p *Page) say(id words.ID, args words.Args) string { return p.desk.Speaker.
 func running() *widget.Label {
 	l := widget.NewLabel("")
 	l.Wrapping = fyne.TextWrapWord
-	return l
-}
-
-func newLine() fyne.CanvasObject {
-	l := widget.NewLabel("")
-	l.Truncation = fyne.TextTruncateEllipsis
 	return l
 }
 
@@ -105,7 +107,7 @@ func (p *Page) lay() {
 	left := container.NewGridWithRows(2, p.picture, p.faces)
 	p.right = container.NewStack()
 	sheet := container.New(above{}, p.told, p.right)
-	log := container.New(above{}, p.tally, p.log)
+	log := container.New(above{}, p.tally, p.logView)
 	right := container.New(page.Columns{Share: sheetShare, Least: sheetLeast}, sheet, log)
 	p.all = container.NewPadded(container.NewBorder(top, nil, nil, nil, container.New(page.Columns{Share: leftShare, Least: leftLeast}, left, right)))
 }
@@ -126,6 +128,22 @@ func (p *Page) pick(t practice.Task) {
 	if p.s.work == nil {
 		p.boat()
 	}
+}
+
+// ask begins a boat, after a question where that leaves work undone.
+func (p *Page) ask(t practice.Task) {
+	if w := p.s.work; w == nil || len(w.Acts) == 0 || w.Ended() {
+		p.beginTask(t)
+		return
+	}
+	d := dialog.NewConfirm(p.say(words.PracticeTitle, nil), p.say(words.PracticeLeave, nil), func(leave bool) {
+		if leave {
+			p.beginTask(t)
+		}
+	}, p.desk.Window)
+	d.SetConfirmText(p.say(words.PracticeBegin, nil))
+	d.SetDismissText(p.say(words.PracticeStay, nil))
+	d.Show()
 }
 
 // beginTask makes a boat ready, off the window's thread: one with a stuck nut is
@@ -150,7 +168,7 @@ func (p *Page) beginTask(t practice.Task) {
 		p.s.begin(w)
 		p.boat()
 		p.show()
-		p.desk.Window.Canvas().Focus(p.sheet.at)
+		p.desk.Window.Canvas().Focus(p.sheet.hold)
 	})
 }
 
@@ -187,10 +205,18 @@ func (p *Page) handOver(c practice.Cause) {
 	if !p.do(practice.Act{HandOver: &practice.HandOver{Cause: c}}) {
 		return
 	}
+	p.judge()
+}
+
+// judge judges what was handed over, off the window's thread.
+func (p *Page) judge() {
 	w := p.s.work
 	var d *practice.Debrief
 	var err error
 	p.aside(func() { d, err = practice.Judge(w.Task, w.Acts) }, func() {
+		if p.s.work != w || p.s.debrief != nil { // judged on a page made since
+			return
+		}
 		if err != nil {
 			p.tell(p.desk.Speaker.Retell(err.Error()), true)
 			return
@@ -215,6 +241,9 @@ func (p *Page) Focus() fyne.Focusable {
 	case p.s.debrief != nil:
 		return p.end.next
 	}
+	if !p.s.work.Gauging() {
+		return p.sheet.hold
+	}
 	return p.sheet.at
 }
 
@@ -222,9 +251,7 @@ func (p *Page) keys(k *fyne.KeyEvent) bool { return p.desk.Key(k) }
 
 // TypedKey takes keys that nothing has.
 func (p *Page) TypedKey(k *fyne.KeyEvent) {
-	if !p.keys(k) {
-		p.log.Arrows(k)
-	}
+	p.keys(k)
 }
 
 // TypedRune has no letters of its own.

@@ -3,6 +3,7 @@ package practice
 // This file practises by keyboard in the library's test window.
 
 import (
+	"os"
 	"path/filepath"
 	"strconv"
 	"strings"
@@ -205,7 +206,7 @@ func TestEveryGradeByKeyboard(t *testing.T) {
 			// The program goes down, and goes on in the other half.
 			s = NewSession(s.File, "")
 			l = sit(t, language, s, size[0], size[1])
-			if len(s.work.Acts) != half || s.Learner != "Ann" || l.log.Length() != half {
+			if len(s.work.Acts) != half || s.Learner != "Ann" || strings.Count(l.log.Text, "\n")+1 != half {
 				t.Fatalf("%s: went on with %d acts of %d, %q", g, len(s.work.Acts), half, s.Learner)
 			}
 			l.plays(tools.Acts[half:])
@@ -222,5 +223,77 @@ func TestEveryGradeByKeyboard(t *testing.T) {
 				t.Error("what was handed over still goes on")
 			}
 		}
+	}
+}
+
+// Handing over wants a cause, the rows of the table are all results, and a page made
+// anew while the work is judged judges it.
+func TestHandingOverAndTheTable(t *testing.T) {
+	s := session(t)
+	s.Learner = "Ann"
+	w, err := practice.Begin(practice.Task{Grade: practice.TiltOnly, Number: 1})
+	if err != nil {
+		t.Fatal(err)
+	}
+	s.begin(w)
+	l := sit(t, "en", s, 1280, 800)
+	l.tab(l.sheet.over)
+	l.key(fyne.KeyReturn)
+	if w.Ended() || l.told.Text != l.say(words.PracticeSayCause, nil) {
+		t.Errorf("handed over without a cause: %q", l.told.Text)
+	}
+	if err := s.do(practice.Act{HandOver: &practice.HandOver{Cause: practice.EngineAlone}}); err != nil {
+		t.Fatal(err)
+	}
+	if u, _ := s.File.GoOn(); u == nil || len(u.Acts) != 0 {
+		t.Error("what is not judged yet cannot be handed over again")
+	}
+	l = sit(t, "de", s, 853, 533)
+	if s.debrief == nil || s.debrief.Passed || l.end.verdict.Text == "" {
+		t.Errorf("not judged: %+v", s.debrief)
+	}
+	file := filepath.Join(t.TempDir(), exportName)
+	l.writeResults(file)
+	data, err := os.ReadFile(file)
+	if err != nil || strings.Count(string(data), "\n") != 2 || !strings.Contains(string(data), "Ann,2026-05-14T09:00:00Z,tilt only,1,false") {
+		t.Errorf("%q, %v", data, err)
+	}
+}
+
+// A boat being worked on is not left without a question.
+func TestABoatIsLeftAfterAQuestion(t *testing.T) {
+	s := session(t)
+	s.Learner = "Ann"
+	w, err := practice.Begin(practice.Task{Grade: practice.TiltOnly, Number: 1})
+	if err != nil {
+		t.Fatal(err)
+	}
+	s.begin(w)
+	l := sit(t, "en", s, 1280, 800)
+	l.tab(l.sheet.hold)
+	l.key(fyne.KeyReturn)
+	l.tab(l.begin)
+	l.key(fyne.KeyReturn)
+	if s.work != w || l.win.Canvas().Overlays().Top() == nil {
+		t.Error("left without a question")
+	}
+}
+
+// The buttons of the clock read, or wipe, as is chosen.
+func TestTheButtonsOfTheClock(t *testing.T) {
+	s := session(t)
+	s.Learner = "Ann"
+	w, err := practice.Begin(practice.Task{Grade: practice.TiltOnly, Number: 1})
+	if err != nil {
+		t.Fatal(err)
+	}
+	s.begin(w)
+	l := sit(t, "en", s, 1280, 800)
+	l.sheet.gauge()
+	test.Tap(l.sheet.clock[3])
+	l.sheet.wipes.SetSelectedIndex(1)
+	test.Tap(l.sheet.clock[3])
+	if n := len(w.Acts); n != 3 || w.Acts[1].Read == nil || w.Acts[2].Clean == nil || w.Acts[2].Clean.ClockDeg != 90 {
+		t.Errorf("did %+v", w.Acts)
 	}
 }

@@ -45,7 +45,7 @@ func (s *Session) keep() {
 // do does one act, and keeps it.
 func (s *Session) do(a practice.Act) error {
 	_, err := s.work.Do(a)
-	if err == nil {
+	if err == nil && a.HandOver == nil { // until it is judged it can be handed over again
 		s.keep()
 	}
 	return err
@@ -66,11 +66,11 @@ func (s *Session) ended(d *practice.Debrief) {
 
 // next is the boat after this one: the next of the grade, then of the next grade.
 func (s *Session) next() practice.Task {
-	t := s.Task
+	t := s.work.Task
 	if t.Number++; t.Number > practice.Numbers {
 		t.Number = 1
 		for i, g := range practice.Grades[:len(practice.Grades)-1] {
-			if g == s.Task.Grade {
+			if g == s.work.Task.Grade {
 				t.Grade = practice.Grades[i+1]
 			}
 		}

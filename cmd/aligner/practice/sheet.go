@@ -28,6 +28,7 @@ type sheet struct {
 	p *Page
 
 	held, shaft, flange *page.Choice
+	wipes               *page.Choice // what the buttons of the clock do
 	hold                *page.Button
 	at                  *page.Entry // places to be read
 	clock               [12]*page.Button
@@ -53,6 +54,9 @@ func newSheet(p *Page) *sheet {
 	s.held, s.shaft, s.flange = s.choice(ways), s.choice(degrees), s.choice(degrees)
 	s.shaft.OnChanged = func(string) { s.flange.Put(s.shaft.SelectedIndex()) } // bolted or not, they are usually turned together
 	s.cause = s.choice(causes)
+	s.cause.PlaceHolder = p.say(words.PracticePick, nil)
+	s.cause.ClearSelected()
+	s.wipes = s.choice([]string{p.say(words.PracticeRead, nil), p.say(words.PracticeWipe, nil)})
 	s.at = page.NewEntry(p.keys)
 	s.at.SetPlaceHolder(p.say(words.PracticeReadHere, nil))
 	s.at.OnSubmitted, s.at.Focused = s.read, s.intoView
@@ -93,7 +97,7 @@ func (s *sheet) lay() {
 	after := container.New(row{1, 1, 1, 1, 1, 1})
 	for i := range s.clock {
 		hour := (i+11)%12 + 1
-		s.clock[i] = page.NewButton(s.p.keys, strconv.Itoa(hour), func() { s.read(strconv.Itoa(hour)) })
+		s.clock[i] = page.NewButton(s.p.keys, strconv.Itoa(hour), func() { s.press(hour) })
 		s.clock[i].Focused = s.intoView
 		if i < 6 {
 			clock.Add(s.clock[i])
@@ -101,12 +105,15 @@ func (s *sheet) lay() {
 			after.Add(s.clock[i])
 		}
 	}
+	why := running()
+	why.SetText(s.p.say(words.PracticeTurnedWhy, nil))
 	wrong := running()
 	wrong.SetText(s.p.say(words.PracticeWrong, nil))
-	s.over = s.button(words.PracticeHandOver, func() { s.p.handOver(practice.Causes[max(s.cause.SelectedIndex(), 0)]) })
+	s.over = s.button(words.PracticeHandOver, s.handOver)
 	s.all = page.Scrolled(container.NewVBox(
 		s.heading(words.PracticeStageGauge), labelled(words.PracticeHeld, s.held), labelled(words.PracticeShaftTurned, s.shaft),
-		labelled(words.PracticeFlangeTurned, s.flange), s.hold, s.at, clock, after, s.button(words.PracticeReadAll, s.readAll),
+		labelled(words.PracticeFlangeTurned, s.flange), why, s.hold, s.at,
+		labelled(words.PracticeButtons, s.wipes), clock, after, s.button(words.PracticeReadAll, s.readAll),
 		s.heading(words.PracticeStageMove), s.mounts, s.button(words.PracticeTurn, s.turn),
 		s.heading(words.PracticeStageEnd), s.tighten, wrong, s.cause, s.over))
 }
@@ -140,7 +147,8 @@ func (s *sheet) boat(w *practice.Work) {
 	s.held.Put(0)
 	s.shaft.Put(0)
 	s.flange.Put(0)
-	s.cause.Put(0)
+	s.cause.ClearSelected()
+	s.wipes.Put(0)
 	s.at.SetText("")
 	s.all.ScrollToTop()
 }
@@ -185,6 +193,25 @@ func (s *sheet) gauge() {
 	s.p.do(practice.Act{Gauge: &practice.Gauge{Held: practice.HeldWays[s.held.SelectedIndex()],
 		ShaftTurnDeg: turnsDeg[s.shaft.SelectedIndex()], FlangeTurnDeg: turnsDeg[s.flange.SelectedIndex()]}})
 	s.p.desk.Window.Canvas().Focus(s.at)
+}
+
+// press reads or wipes a place by its button.
+func (s *sheet) press(hour int) {
+	text := strconv.Itoa(hour)
+	if s.wipes.SelectedIndex() > 0 {
+		text = "-" + text
+	}
+	s.read(text)
+}
+
+// handOver hands the boat over, once it is said what else was wrong.
+func (s *sheet) handOver() {
+	i := s.cause.SelectedIndex()
+	if i < 0 {
+		s.p.tell(s.p.say(words.PracticeSayCause, nil), true)
+		return
+	}
+	s.p.handOver(practice.Causes[i])
 }
 
 // read reads, or wipes, the places typed. All are understood before any is done.

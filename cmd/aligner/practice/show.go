@@ -9,9 +9,7 @@ import (
 	"strings"
 	"time"
 
-	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/container"
-	"fyne.io/fyne/v2/widget"
 
 	"aligner/assets/words"
 	"aligner/hulls/visit"
@@ -43,14 +41,14 @@ func (p *Page) show() {
 	p.number.Put(p.s.Task.Number - 1)
 	w := p.s.work
 	p.showFaces()
-	p.log.Refresh()
+	p.log.SetText(p.done())
 	p.right.RemoveAll()
 	switch {
 	case w == nil:
 		p.tally.SetText("")
-		p.tell(p.intro(), false)
+		p.tell(p.say(words.PracticeIntro, nil)+"\n"+p.given(), false)
 		p.kept.SetText(p.keptText())
-		p.right.Add(container.NewVScroll(p.kept))
+		p.right.Add(container.NewBorder(nil, p.export, nil, nil, container.NewVScroll(p.kept)))
 	case p.s.debrief != nil:
 		p.tally.SetText(p.task(w))
 		p.tell("", false)
@@ -58,10 +56,10 @@ func (p *Page) show() {
 		p.right.Add(p.end.all)
 	default:
 		p.tally.SetText(p.say(words.PracticeSoFar, words.Args{"Tally": say.Tally(p.desk.Speaker, p.desk.Looks.Units, w.Hull(), w.Tally())}))
-		p.tell(p.task(w), false)
+		p.tell(p.task(w)+"\n"+p.given(), false)
 		p.sheet.show(w)
 		p.right.Add(p.sheet.all)
-		p.log.ScrollToBottom()
+		p.logView.ScrollToBottom()
 	}
 	if p.s.trouble != nil {
 		p.tell(p.say(words.PracticeNotKept, words.Args{"Why": p.s.trouble.Error()}), true)
@@ -84,14 +82,14 @@ func (p *Page) task(w *practice.Work) string {
 		"Hull": w.Hull().Name, "Lies": p.say(lies, nil)})
 }
 
-// intro says what is to be done.
-func (p *Page) intro() string {
+// given says the rule and the leaves.
+func (p *Page) given() string {
 	var leaves []string
 	unit := " " + p.desk.Looks.Units.GapUnit()
 	for _, l := range practice.Leaves.SinglesMM() {
 		leaves = append(leaves, strings.TrimSuffix(p.desk.Looks.Units.Thickness(l), unit))
 	}
-	return p.say(words.PracticeIntro, words.Args{
+	return p.say(words.PracticeGiven, words.Args{
 		"Limit":  p.desk.Looks.Units.LeafWithUnit(visit.DefaultRule.Limit.MM()),
 		"Leaves": strings.Join(leaves, ", ") + unit})
 }
@@ -130,19 +128,17 @@ func gapOf(mm [2]float64) faces.Gap {
 	return faces.Gap{G0MM: math.Hypot(mm[0], mm[1]), CosMM: mm[0], SinMM: mm[1]}
 }
 
-// lines is how many things were done.
-func (p *Page) lines() int {
-	if p.s.work == nil {
-		return 0
-	}
-	return len(p.s.work.Acts)
-}
-
-// line writes one of them.
-func (p *Page) line(i int, o fyne.CanvasObject) {
+// done is what was done, a line each.
+func (p *Page) done() string {
 	w := p.s.work
-	o.(*widget.Label).SetText(p.say(words.PracticeAtAct, words.Args{"Number": i + 1,
-		"Text": say.Act(p.desk.Speaker, p.desk.Looks.Units, w.Hull(), w.Acts[i], w.Told[i])}))
+	if w == nil {
+		return ""
+	}
+	lines := make([]string, len(w.Acts))
+	for i, a := range w.Acts {
+		lines[i] = p.say(words.PracticeAtAct, words.Args{"Number": i + 1, "Text": say.Act(p.desk.Speaker, p.desk.Looks.Units, w.Hull(), a, w.Told[i])})
+	}
+	return strings.Join(lines, "\n")
 }
 
 // mostKept is how many results are shown; the verb practice lists them all.
