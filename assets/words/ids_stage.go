@@ -32,4 +32,10 @@ const (
 	HandOverDone        ID = "hand_over_done"
 	MoveThinking        ID = "move_thinking"
 	MoveNotYet          ID = "move_not_yet"
+	ArrivedBegin        ID = "arrived_begin"
+	ArrivedLook         ID = "arrived_look"
+	ArrivedGauge        ID = "arrived_gauge"
+	ArrivedMove         ID = "arrived_move"
+	ArrivedFasten       ID = "arrived_fasten"
+	ArrivedHandOver     ID = "arrived_hand_over"
 )

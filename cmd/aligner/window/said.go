@@ -16,6 +16,10 @@ import (
 // told is an error in the language chosen.
 func (w *Window) told(err error) string { return w.speaker.Retell(err.Error()) }
 
+// arrivals say what a stage is for, till something is done there.
+var arrivals = [stages]words.ID{stageBegin: words.ArrivedBegin, stageLook: words.ArrivedLook, stageGauge: words.ArrivedGauge,
+	stageMove: words.ArrivedMove, stageFasten: words.ArrivedFasten, stageHandOver: words.ArrivedHandOver}
+
 // effect says what the last edit, or the drag in progress, did and why.
 func (w *Window) effect(d *visit.Document) string {
 	if w.now.err != nil {
@@ -29,7 +33,7 @@ func (w *Window) effect(d *visit.Document) string {
 		was, edit = w.history.Now(), w.preview
 	}
 	if w.stage != stageTry && w.arrived && w.preview == nil {
-		return "" // what was done at the stage before says nothing of this one
+		return w.speaker.Say(arrivals[w.stage], nil) // what was done at the stage before says nothing of this one
 	}
 	if _, opened := edit.(*visit.OpenVisit); opened {
 		return w.describe(edit)

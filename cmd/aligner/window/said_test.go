@@ -72,11 +72,11 @@ func TestTheLineUnderTheFacesIsOfTheStage(t *testing.T) {
 		t.Error("a visit opened is not told")
 	}
 	w.enter(stageMove)
-	if w.sentence.Text != "" {
+	if w.sentence.Text != w.speaker.Say(words.ArrivedMove, nil) {
 		t.Errorf("on arriving: %q", w.sentence.Text)
 	}
 	w.do(&visit.SetDate{Date: "2026-06-01"})
-	if w.sentence.Text == "" {
+	if w.sentence.Text == w.speaker.Say(words.ArrivedMove, nil) {
 		t.Error("an edit at the stage is not told")
 	}
 }
