@@ -8,6 +8,7 @@ import (
 	"io/fs"
 	"os"
 	"path/filepath"
+	"slices"
 	"strings"
 	"testing"
 )
@@ -141,4 +142,27 @@ func TestFilesAreShortAndSayWhatTheyHold(t *testing.T) {
 			t.Errorf("%s: does not open by saying what it holds", path)
 		}
 	})
+}
+
+// topEntries are what the top holds: the house, and what builds it. What git is told
+// to ignore may stand there too.
+var topEntries = []string{"cmd", "scene", "kinematics", "hulls", "report", "assets", "testdata",
+	"README.md", "DEVELOPERS.md", "LICENSE", "Makefile", "FyneApp.toml", "go.mod", "go.sum"}
+
+func TestTheTopHoldsTheHouseAlone(t *testing.T) {
+	entries, err := os.ReadDir(top)
+	if err != nil {
+		t.Fatal(err)
+	}
+	ignored, err := os.ReadFile(filepath.Join(top, ".gitignore"))
+	if err != nil {
+		t.Fatal(err)
+	}
+	for _, e := range entries {
+		name := e.Name()
+		if strings.HasPrefix(name, ".") || slices.Contains(topEntries, name) || slices.Contains(strings.Fields(strings.ReplaceAll(string(ignored), "/", " ")), name) {
+			continue
+		}
+		t.Errorf("%s stands at the top: it belongs into one of %v", name, topEntries)
+	}
 }
