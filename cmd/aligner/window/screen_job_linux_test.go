@@ -58,10 +58,7 @@ func TestAWholeJobOnARealScreen(t *testing.T) {
 	run := s.command(program, hull)
 	data := t.TempDir()
 	run.Env = append(run.Env, "HOME="+t.TempDir(), "XDG_CONFIG_HOME="+t.TempDir(), "XDG_DATA_HOME="+data)
-	if err := run.Start(); err != nil {
-		t.Fatal(err)
-	}
-	t.Cleanup(func() { run.Process.Kill(); run.Wait() })
+	s.start(run)
 	s.waitTitle("start", func(title string) bool { return strings.Contains(title, hull+", spread") })
 	time.Sleep(2 * time.Second) // the first picture, and the keyboard
 	s.again(m.did)

@@ -6,6 +6,7 @@ package window
 
 import (
 	"bufio"
+	"bytes"
 	"fmt"
 	"os"
 	"os/exec"
@@ -51,6 +52,24 @@ func (s *screen) command(name string, args ...string) *exec.Cmd {
 	c := exec.Command(name, args...)
 	c.Env = append(os.Environ(), "DISPLAY="+s.display, "WAYLAND_DISPLAY=", "FYNE_SCALE=1", "LANG=en_US.UTF-8")
 	return c
+}
+
+// start starts a program that runs until the test's end. What it said is told where
+// the test fails: a window that does not come up has its reason.
+func (s *screen) start(run *exec.Cmd) {
+	s.t.Helper()
+	var said bytes.Buffer
+	run.Stdout, run.Stderr = &said, &said
+	if err := run.Start(); err != nil {
+		s.t.Fatal(err)
+	}
+	s.t.Cleanup(func() {
+		run.Process.Kill()
+		run.Wait()
+		if s.t.Failed() {
+			s.t.Logf("the program ended with %v and said %q", run.ProcessState, said.String())
+		}
+	})
 }
 
 // hand runs xdotool.
@@ -104,10 +123,7 @@ func TestAMountDraggedOnARealScreen(t *testing.T) {
 	s := virtual(t)
 	run := s.command(program, "Eider")
 	run.Env = append(run.Env, "HOME="+t.TempDir(), "XDG_CONFIG_HOME="+t.TempDir())
-	if err := run.Start(); err != nil {
-		t.Fatal(err)
-	}
-	t.Cleanup(func() { run.Process.Kill(); run.Wait() })
+	s.start(run)
 	drawn := s.waitTitle("start", func(title string) bool { return strings.Contains(title, "Eider, spread") })
 	time.Sleep(time.Second) // the first picture, and the keyboard
 

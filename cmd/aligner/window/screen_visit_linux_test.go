@@ -77,10 +77,7 @@ func TestAVisitOnARealScreen(t *testing.T) {
 	run := s.command(program, file.Hull.Name)
 	data := t.TempDir()
 	run.Env = append(run.Env, "HOME="+t.TempDir(), "XDG_CONFIG_HOME="+t.TempDir(), "XDG_DATA_HOME="+data)
-	if err := run.Start(); err != nil {
-		t.Fatal(err)
-	}
-	t.Cleanup(func() { run.Process.Kill(); run.Wait() })
+	s.start(run)
 	s.waitTitle("start", func(title string) bool { return strings.Contains(title, file.Hull.Name+", spread") })
 	time.Sleep(2 * time.Second) // the first picture, and the keyboard
 	s.again(h.did)
