@@ -48,6 +48,19 @@ func session(t *testing.T) *Session {
 	return s
 }
 
+// begun is a session at the first boat.
+func begun(t *testing.T) *learner {
+	t.Helper()
+	s := session(t)
+	s.Learner = "Ann"
+	w, err := practice.Begin(practice.Task{Grade: practice.TiltOnly, Number: 1})
+	if err != nil {
+		t.Fatal(err)
+	}
+	s.begin(w)
+	return sit(t, "en", s, 1280, 800)
+}
+
 // fits holds that nothing makes the window larger than it is.
 func (l *learner) fits(when string) {
 	l.Helper()
@@ -229,14 +242,8 @@ func TestEveryGradeByKeyboard(t *testing.T) {
 // Handing over wants a cause, the rows of the table are all results, and a page made
 // anew while the work is judged judges it.
 func TestHandingOverAndTheTable(t *testing.T) {
-	s := session(t)
-	s.Learner = "Ann"
-	w, err := practice.Begin(practice.Task{Grade: practice.TiltOnly, Number: 1})
-	if err != nil {
-		t.Fatal(err)
-	}
-	s.begin(w)
-	l := sit(t, "en", s, 1280, 800)
+	l := begun(t)
+	s, w := l.s, l.s.work
 	l.tab(l.sheet.over)
 	l.key(fyne.KeyReturn)
 	if w.Ended() || l.told.Text != l.say(words.PracticeSayCause, nil) {
@@ -262,14 +269,8 @@ func TestHandingOverAndTheTable(t *testing.T) {
 
 // A boat being worked on is not left without a question.
 func TestABoatIsLeftAfterAQuestion(t *testing.T) {
-	s := session(t)
-	s.Learner = "Ann"
-	w, err := practice.Begin(practice.Task{Grade: practice.TiltOnly, Number: 1})
-	if err != nil {
-		t.Fatal(err)
-	}
-	s.begin(w)
-	l := sit(t, "en", s, 1280, 800)
+	l := begun(t)
+	s, w := l.s, l.s.work
 	l.tab(l.sheet.hold)
 	l.key(fyne.KeyReturn)
 	l.tab(l.begin)
@@ -281,14 +282,8 @@ func TestABoatIsLeftAfterAQuestion(t *testing.T) {
 
 // The buttons of the clock read, or wipe, as is chosen.
 func TestTheButtonsOfTheClock(t *testing.T) {
-	s := session(t)
-	s.Learner = "Ann"
-	w, err := practice.Begin(practice.Task{Grade: practice.TiltOnly, Number: 1})
-	if err != nil {
-		t.Fatal(err)
-	}
-	s.begin(w)
-	l := sit(t, "en", s, 1280, 800)
+	l := begun(t)
+	w := l.s.work
 	l.sheet.gauge()
 	test.Tap(l.sheet.clock[3])
 	l.sheet.wipes.SetSelectedIndex(1)

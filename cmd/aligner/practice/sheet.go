@@ -22,7 +22,7 @@ import (
 var turnsDeg = []float64{0, 90, 180, 270}
 
 // mountRow is a mount's name, its nut, its slide.
-var mountRow = row{1.6, 1.2, 1}
+var mountRow = page.Shares{0.42, 0.32, 0.26}
 
 type sheet struct {
 	p *Page
@@ -90,11 +90,12 @@ func (s *sheet) heading(id words.ID) fyne.CanvasObject {
 
 func (s *sheet) lay() {
 	labelled := func(id words.ID, o fyne.CanvasObject) fyne.CanvasObject {
-		return container.New(row{1, 1}, cut(s.p.say(id, nil)), o)
+		return container.New(page.Shares{0.5, 0.5}, cut(s.p.say(id, nil)), o)
 	}
 	s.hold = s.button(words.PracticeHold, s.gauge)
-	clock := container.New(row{1, 1, 1, 1, 1, 1})
-	after := container.New(row{1, 1, 1, 1, 1, 1})
+	const sixth = 1.0 / 6
+	six := page.Shares{sixth, sixth, sixth, sixth, sixth, sixth}
+	clock, after := container.New(six), container.New(six)
 	for i := range s.clock {
 		hour := (i+11)%12 + 1
 		s.clock[i] = page.NewButton(s.p.keys, strconv.Itoa(hour), func() { s.press(hour) })

@@ -11,7 +11,11 @@ package window
 //	|                | sheet |    | faces          |       |
 //	+----------------+-------+    +----------------+-------+
 
-import "fyne.io/fyne/v2"
+import (
+	"fyne.io/fyne/v2"
+
+	"aligner/cmd/aligner/page"
+)
 
 // middle is a fyne.Layout of three: picture, faces, sheet.
 type middle struct{ share float32 } // of the height, for the faces of a high window
@@ -61,29 +65,8 @@ func put(o fyne.CanvasObject, x, y, w, h float32) {
 	o.Move(fyne.NewPos(x, y))
 }
 
-// shares is a fyne.Layout of one row, each object with its share of the width,
-// whatever it would rather have.
-type shares []float32
+// shares is a row of a sheet.
+type shares = page.Shares
 
 // sheetShares are name, nut, slide and load.
 var sheetShares = shares{0.33, 0.24, 0.2, 0.23}
-
-// MinSize asks for height alone.
-func (s shares) MinSize(o []fyne.CanvasObject) fyne.Size {
-	var h float32
-	for _, c := range o {
-		h = max(h, c.MinSize().Height)
-	}
-	return fyne.NewSize(0, h)
-}
-
-// Layout shares the width out.
-func (s shares) Layout(o []fyne.CanvasObject, size fyne.Size) {
-	var x float32
-	for i, c := range o {
-		w := size.Width * s[i]
-		c.Resize(fyne.NewSize(w-2, size.Height))
-		c.Move(fyne.NewPos(x, 0))
-		x += w
-	}
-}
